@@ -20,6 +20,7 @@ import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.index.RollEntry;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollIndexBuilder;
+import org.proviso.core.matching.spelling.WrittenBirthDate;
 import org.proviso.files.SetAside;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvOutput;
@@ -144,7 +145,8 @@ final class MatchFiles {
                 new EnvelopeNumber(row.requiredKey("envelope_no")),
                 name,
                 row.text("former_name"),
-                row.date("date_of_birth"),
+                EnvelopeReader.birthDate(row),
+                WrittenBirthDate.read(EnvelopeReader.birthDateAsWritten(row)),
                 new Address(row.text("residence_address_line"), row.text("unit"), row.text("city"), row.text("zip")),
                 former.isBlank() ? Address.NONE : new Address(former, "", "", ""),
                 row.text("id_last4"),

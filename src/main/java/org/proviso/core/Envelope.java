@@ -36,11 +36,15 @@ public record Envelope(
             YesNo inLineAtClose,
             Set<String> issueReasons) {}
 
-    /** What the voter wrote. Field states name only the fields that were not simply keyed. */
+    /**
+     * What the voter wrote. Field states name only the fields that were not simply keyed. A date of birth that no calendar
+     * has, or only a part of one, is kept as written; then the birth date is null.
+     */
     public record Affirmation(
             PersonName name,
             String formerName,
             @Nullable LocalDate birthDate,
+            String birthDateAsWritten,
             Address residence,
             Address former,
             @Nullable LocalDate movedOn,

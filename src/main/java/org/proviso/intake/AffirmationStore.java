@@ -28,7 +28,7 @@ public class AffirmationStore {
 
     private static final String AFFIRMATION = """
             affirmation (election_id, envelope_no, last_name, first_name, middle_name, suffix, former_name,
-                birth_date, residence_line, residence_unit, residence_city, residence_zip, former_line, former_unit,
+                birth_date, birth_date_as_written, residence_line, residence_unit, residence_city, residence_zip, former_line, former_unit,
                 former_city, former_zip, moved_on, mail_address, id_last4, drivers_license, phone, email, language,
                 party, statements_ticked, version)""";
 
@@ -89,6 +89,7 @@ public class AffirmationStore {
             said.name().suffix(),
             said.formerName(),
             said.birthDate(),
+            said.birthDateAsWritten(),
             said.residence().line(),
             said.residence().unit(),
             said.residence().city(),
@@ -168,6 +169,7 @@ public class AffirmationStore {
                         row.getString("suffix")),
                 row.getString("former_name"),
                 row.getObject("birth_date", LocalDate.class),
+                row.getString("birth_date_as_written"),
                 address(row, "residence"),
                 address(row, "former"),
                 row.getObject("moved_on", LocalDate.class),

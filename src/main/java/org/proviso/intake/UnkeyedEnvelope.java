@@ -18,6 +18,7 @@ public final class UnkeyedEnvelope {
             new PersonName("", "", "", ""),
             "",
             null,
+            "",
             Address.NONE,
             Address.NONE,
             null,

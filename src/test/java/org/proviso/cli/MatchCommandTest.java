@@ -68,7 +68,7 @@ class MatchCommandTest {
     void every_bad_row_of_both_files_is_named_and_the_output_stays_as_it_was() throws IOException {
         Path links = Files.writeString(folder.resolve("links.csv"), "mine");
         String roll = ROLL.replace("1979-11-30", "1979-13-30").replace("V1,", ",") + "49871,V4,short\n";
-        String envelopes = ENVELOPES.replace("1988-08-08", "soon").replace("E2,", "E1,");
+        String envelopes = ENVELOPES.replace("1988-08-08", "8/8/1988").replace("E2,", "E1,");
         Shell run = match(arguments(roll, envelopes, "1"));
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err().lines().toList())
@@ -78,7 +78,7 @@ class MatchCommandTest {
                         "  roll.csv line 4, column date_of_birth: \"1979-13-30\" is not a date (write it as 1990-12-31)",
                         "  roll.csv line 5: has 3 fields but the header has 12",
                         "  envelopes.csv line 3, column envelope_no: \"E1\" appears twice, in lines 2 and 3",
-                        "  envelopes.csv line 4, column date_of_birth: \"soon\" is not a date (write it as 1990-12-31)");
+                        "  envelopes.csv line 4, column date_of_birth: \"8/8/1988\" is not a date (write it as 1990-12-31)");
         assertThat(links).hasContent("mine");
     }
 

@@ -1,6 +1,7 @@
 package org.proviso.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.proviso.files.InputAssert.refused;
 
 import java.io.IOException;
@@ -141,6 +142,47 @@ class ReaderTest {
                 2,
                 "issued_on",
                 "\"10/09/2026\" is not a date");
+    }
+
+    @Test
+    void what_a_voter_wrote_as_date_of_birth_is_never_a_bad_row() {
+        String rows = EnvelopeRows.text(
+                Map.of("envelope_no", "E1", "date_of_birth", "1984-03-12"),
+                Map.of("envelope_no", "E2", "date_of_birth", "13/40/1980"),
+                Map.of("envelope_no", "E3", "date_of_birth", " 1980"),
+                Map.of("envelope_no", "E4", "date_of_birth", "02/29/1935"),
+                Map.of("envelope_no", "E5"));
+        assertThat(read(EnvelopeReader::read, rows).values())
+                .extracting(
+                        envelope -> envelope.affirmation().birthDate(),
+                        envelope -> envelope.affirmation().birthDateAsWritten())
+                .containsExactly(
+                        tuple(LocalDate.of(1984, 3, 12), ""),
+                        tuple(null, "13/40/1980"),
+                        tuple(null, "1980"),
+                        tuple(null, "02/29/1935"),
+                        tuple(null, ""));
+        assertThat(warnings)
+                .containsExactly(
+                        "t.csv: the date of birth is kept as the voter wrote it, because it is not a date, on 3 envelopes, first on E2");
+    }
+
+    @Test
+    void a_date_of_birth_in_another_form_is_the_files_mistake_and_refused() {
+        for (String written : List.of("03/12/1984", "19840312", "March 12, 1984")) {
+            bad(
+                    EnvelopeReader::read,
+                    EnvelopeRows.text(Map.of("envelope_no", "E1", "date_of_birth", "\"" + written + "\"")),
+                    2,
+                    "date_of_birth",
+                    "is not a date (write it as 1990-12-31)");
+        }
+        bad(
+                EnvelopeReader::read,
+                EnvelopeRows.text(Map.of("envelope_no", "E1", "date_of_birth", "x".repeat(41))),
+                2,
+                "date_of_birth",
+                "more than 40 characters");
     }
 
     @Test

@@ -38,6 +38,11 @@ public final class Keying {
     String style = "T06-G";
     LocalDateTime receivedAt = CAST.plusHours(4);
     public String lastName = "Kell";
+
+    @Nullable
+    public LocalDate birthDate = LocalDate.of(1984, 3, 12);
+
+    public String birthDateAsWritten = "";
     public String officialNote = "";
     public String idLast4 = "1234";
     public int draftVersion;
@@ -73,7 +78,8 @@ public final class Keying {
                 "",
                 "",
                 "",
-                LocalDate.of(1984, 3, 12),
+                birthDate,
+                birthDateAsWritten,
                 new KeyedAddress("1 Elm St", "", "Millbrook", "49871"),
                 KeyedAddress.NONE,
                 null,

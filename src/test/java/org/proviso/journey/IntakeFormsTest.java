@@ -120,7 +120,9 @@ class IntakeFormsTest {
                 () -> receive("P-9003", CheckedReceipt.of("77000003").value()));
         pages.on("intake/key/P-9003", "jon", () -> {
             typeAndLeave("date_of_birth", "3/12/2084");
-            assertThat(wrong("date_of_birth")).isEqualTo("This date is in the future.");
+            assertThat(asked("date_of_birth")).startsWith("This date is in the future. Did the voter write it so?");
+            typeAndLeave("moved_on", "3/12/2084");
+            assertThat(wrong("moved_on")).isEqualTo("This date is in the future.");
             typeAndLeave("zip", "4987l");
             assertThat(wrong("zip")).startsWith("Digits and a hyphen only.");
             typeAndLeave("former_zip", "K1A 0B1");

@@ -11,12 +11,14 @@ import org.proviso.core.matching.spelling.PackedDate;
 import org.proviso.core.matching.spelling.ParsedName;
 import org.proviso.core.matching.spelling.Soundex;
 import org.proviso.core.matching.spelling.StreetAddress;
+import org.proviso.core.matching.spelling.WrittenBirthDate;
 
 /** An envelope's person in the index's terms: one spelling, packed numbers. */
 public record EnvelopePerson(
         ParsedName name,
         String formerSurname,
         int birth,
+        WrittenBirthDate writtenBirth,
         StreetAddress home,
         int zip,
         StreetAddress formerHome,
@@ -27,8 +29,8 @@ public record EnvelopePerson(
     private static final StreetAddress NOWHERE = new StreetAddress(0, "", "", "");
 
     /** Before any envelope is taken. */
-    static final EnvelopePerson NOBODY =
-            new EnvelopePerson(new ParsedName("", "", "", NameSuffix.NONE), "", 0, NOWHERE, 0, NOWHERE, 0, 0, 0);
+    static final EnvelopePerson NOBODY = new EnvelopePerson(
+            new ParsedName("", "", "", NameSuffix.NONE), "", 0, WrittenBirthDate.NOTHING, NOWHERE, 0, NOWHERE, 0, 0, 0);
 
     public static EnvelopePerson of(MatchQuery query) {
         ParsedName name = ParsedName.of(query.name());
@@ -36,6 +38,7 @@ public record EnvelopePerson(
                 name,
                 FormerName.surname(query.formerName(), name),
                 PackedDate.of(query.birthDate()),
+                query.writtenBirthDate(),
                 AddressNormalizer.parse(query.residence()),
                 IdentifyingNumbers.zip(query.residence().zip()),
                 AddressNormalizer.parse(query.former()),

@@ -46,6 +46,7 @@ final class MatchEvidence {
             boolean same = pair.date() == DateGrade.SAME;
             int onRoll = index.columns().birth(pair.voter());
             add(pair.date(), same ? "" : PackedDate.words(claim.birth()), PackedDate.words(onRoll));
+            add(pair.birthPart());
             add(pair.last4());
         }
         add(pair.license());

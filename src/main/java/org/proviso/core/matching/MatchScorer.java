@@ -38,6 +38,7 @@ final class MatchScorer {
                 + weights.own(Field.MIDDLE, pair.middle(), 0)
                 + weights.own(Field.SUFFIX, pair.suffix(), 0)
                 + weights.own(Field.DATE, pair.date(), day)
+                + weights.own(Field.BIRTH_PART, pair.birthPart(), 0)
                 + weights.own(Field.LAST4, pair.last4(), 0)
                 + weights.own(Field.LICENSE, pair.license(), 0)
                 + weights.own(Field.ADDRESS, pair.address(), home);
@@ -46,6 +47,7 @@ final class MatchScorer {
                 + kinMiddle(pair)
                 + weights.kin(Field.SUFFIX, pair.suffix(), 0)
                 + weights.kin(Field.DATE, pair.date(), day)
+                + weights.kin(Field.BIRTH_PART, pair.birthPart(), 0)
                 + weights.kin(Field.LAST4, pair.last4(), 0)
                 + weights.kin(Field.LICENSE, pair.license(), 0)
                 + weights.kin(Field.ADDRESS, pair.address(), home);

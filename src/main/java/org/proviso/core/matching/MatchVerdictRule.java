@@ -2,6 +2,7 @@ package org.proviso.core.matching;
 
 import java.util.List;
 import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.BirthPartGrade;
 import org.proviso.core.matching.grades.DateGrade;
 import org.proviso.core.matching.grades.LicenseGrade;
 import org.proviso.core.matching.grades.NumberGrade;
@@ -20,6 +21,9 @@ final class MatchVerdictRule {
     private static final double PLAUSIBLE = 0.2;
     private static final double SEVERAL = 0.5;
     private static final double RIVAL = 0.2;
+
+    private static final String DATES_DIFFER =
+            "the dates of birth differ, as those of a parent, a child or a namesake would.";
 
     private MatchVerdictRule() {}
 
@@ -57,9 +61,7 @@ final class MatchVerdictRule {
             return "the suffixes differ, as a parent's and a child's would.";
         }
         if (!dateAllows(pair)) {
-            return pair.date() == DateGrade.UNKNOWN
-                    ? "without a date of birth, a parent, a child or a namesake would look the same."
-                    : "the dates of birth differ, as those of a parent, a child or a namesake would.";
+            return pair.date() == DateGrade.UNKNOWN ? undated(pair.birthPart()) : DATES_DIFFER;
         }
         if (!givenAllows(pair)) {
             return "a twin or another relative at the address would look the same.";
@@ -70,6 +72,14 @@ final class MatchVerdictRule {
         return numberAllows(pair)
                 ? "what matches is not enough to rule out everyone else."
                 : "the number given is wrong or belongs to another person.";
+    }
+
+    private static String undated(BirthPartGrade part) {
+        return switch (part) {
+            case DIFFERENT -> DATES_DIFFER;
+            case UNKNOWN -> "without a date of birth, a parent, a child or a namesake would look the same.";
+            default -> "without a whole date of birth, a parent, a child or a namesake would look the same.";
+        };
     }
 
     /** Whether nothing about the pair is what a twin, a parent, a child or a namesake would show. */
@@ -87,7 +97,8 @@ final class MatchVerdictRule {
         return switch (pair.date()) {
             case SAME -> true;
             case CONFLICT -> false;
-            case UNKNOWN, ONE_PART -> pair.sameNumber();
+            case UNKNOWN -> pair.sameNumber() && pair.birthPart() != BirthPartGrade.DIFFERENT;
+            case ONE_PART -> pair.sameNumber();
             default -> pair.sameNumber() || (whole && pair.suffix() != SuffixGrade.ONE_MISSING);
         };
     }

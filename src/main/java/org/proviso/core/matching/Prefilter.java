@@ -2,6 +2,7 @@ package org.proviso.core.matching;
 
 import org.proviso.core.matching.Weights.Field;
 import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.BirthPartGrade;
 import org.proviso.core.matching.grades.DateGrade;
 import org.proviso.core.matching.grades.GivenGrade;
 import org.proviso.core.matching.grades.GradeFrequencies;
@@ -42,6 +43,7 @@ final class Prefilter {
     private final double otherSurnameBits;
     private final double otherDate;
     private final double nearDate;
+    private final double mostOfBirthPart;
     private final double leastAtStart;
     private double least;
     private int surname;
@@ -62,6 +64,7 @@ final class Prefilter {
         addresses = Math.max(OTHER_HOUSE, weights.own(Field.ADDRESS, AddressGrade.CLOSE, 0));
         otherDate = Math.max(dates[DateGrade.CONFLICT.ordinal()], weights.kin(Field.DATE, DateGrade.CONFLICT, 0));
         nearDate = nearDate();
+        mostOfBirthPart = weights.own(Field.BIRTH_PART, BirthPartGrade.YEAR_AND_MONTH, 0);
         otherSurnameBits = weights.own(Field.SURNAME, SurnameGrade.DIFFERENT, 0);
         leastAtStart = GradeFrequencies.log2(Math.max(1, index.voters())) - 8;
         least = leastAtStart;
@@ -75,6 +78,9 @@ final class Prefilter {
         givenBits = weights.own(Field.GIVEN, GivenGrade.EXACT, frequencies.given(Math.max(0, given)));
         boolean more = !claim.name().middle().isEmpty() || claim.name().suffix() != NameSuffix.NONE;
         restBits = more ? MOST_REST : 0;
+        if (claim.writtenBirth().isAnything()) {
+            restBits += mostOfBirthPart;
+        }
         least = leastAtStart;
     }
 

@@ -3,6 +3,7 @@ package org.proviso.core.matching;
 import java.util.HashMap;
 import java.util.Map;
 import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.BirthPartGrade;
 import org.proviso.core.matching.grades.DateGrade;
 import org.proviso.core.matching.grades.GivenGrade;
 import org.proviso.core.matching.grades.LicenseGrade;
@@ -39,6 +40,7 @@ final class VoterComparer {
                 middle(claim, voter, surname, given),
                 SuffixGrade.of(claim.name().suffix(), columns.suffix(voter)),
                 DateGrade.of(claim.birth(), columns.birth(voter)),
+                BirthPartGrade.of(claim.writtenBirth(), columns.birth(voter)),
                 NumberGrade.of(claim.last4(), columns.last4(voter)),
                 LicenseGrade.of(claim.license(), columns.license(voter)),
                 byFormer ? former : home,

@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.BirthPartGrade;
 import org.proviso.core.matching.grades.DateGrade;
 import org.proviso.core.matching.grades.GivenGrade;
 import org.proviso.core.matching.grades.LicenseGrade;
@@ -17,6 +18,7 @@ record VoterComparison(
         MiddleGrade middle,
         SuffixGrade suffix,
         DateGrade date,
+        BirthPartGrade birthPart,
         NumberGrade last4,
         LicenseGrade license,
         AddressGrade address,
@@ -25,7 +27,17 @@ record VoterComparison(
     /** The same for a voter whose place comes after so many others. */
     VoterComparison after(int others) {
         return new VoterComparison(
-                voter + others, surname, given, middle, suffix, date, last4, license, address, byFormerAddress);
+                voter + others,
+                surname,
+                given,
+                middle,
+                suffix,
+                date,
+                birthPart,
+                last4,
+                license,
+                address,
+                byFormerAddress);
     }
 
     /** The same for a voter at another place. */

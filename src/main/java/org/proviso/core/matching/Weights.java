@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.BirthPartGrade;
 import org.proviso.core.matching.grades.DateGrade;
 import org.proviso.core.matching.grades.GivenGrade;
 import org.proviso.core.matching.grades.Grade;
@@ -24,6 +25,7 @@ final class Weights {
         MIDDLE(MiddleGrade.values()),
         SUFFIX(SuffixGrade.values()),
         DATE(DateGrade.values()),
+        BIRTH_PART(BirthPartGrade.values()),
         LAST4(NumberGrade.values()),
         LICENSE(LicenseGrade.values()),
         ADDRESS(AddressGrade.values());

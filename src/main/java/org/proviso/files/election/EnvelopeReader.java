@@ -1,8 +1,10 @@
 package org.proviso.files.election;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +17,7 @@ import org.proviso.core.Envelope.Source;
 import org.proviso.core.Envelope.VoterSignature;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
+import org.proviso.core.matching.spelling.WrittenBirthDate;
 import org.proviso.files.InputException;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvRow;
@@ -70,6 +73,11 @@ public final class EnvelopeReader {
                     "field_states?")
             .unique("envelope_no");
 
+    private static final String BIRTH = "date_of_birth";
+
+    /** The most that is kept of what a voter wrote as date of birth. */
+    private static final int LONGEST_BIRTH = 40;
+
     private EnvelopeReader() {}
 
     /** The columns of the envelopes, for a caller that takes cells straight from the rows of its own table. */
@@ -78,7 +86,7 @@ public final class EnvelopeReader {
     }
 
     public static NumberedRows<Envelope> read(Path file, Consumer<String> warn) {
-        return CsvTable.read(
+        NumberedRows<Envelope> envelopes = CsvTable.read(
                 file,
                 COLUMNS,
                 warn,
@@ -89,6 +97,41 @@ public final class EnvelopeReader {
                         cast(row),
                         affirmation(row),
                         handling(row)));
+        tellOfNoDates(envelopes, warn);
+        return envelopes;
+    }
+
+    private static void tellOfNoDates(NumberedRows<Envelope> envelopes, Consumer<String> warn) {
+        List<EnvelopeNumber> numbers = envelopes.values().stream()
+                .filter(envelope -> !envelope.affirmation().birthDateAsWritten().isEmpty())
+                .map(Envelope::envelopeNo)
+                .toList();
+        if (!numbers.isEmpty()) {
+            warn.accept(envelopes.file()
+                    + ": the date of birth is kept as the voter wrote it, because it is not a date, on "
+                    + (numbers.size() == 1 ? "1 envelope" : numbers.size() + " envelopes") + ", first on "
+                    + numbers.get(0));
+        }
+    }
+
+    /** The date of birth; null where none is written, and where what is written is not a date. */
+    public static @Nullable LocalDate birthDate(CsvRow row) {
+        return birthDateAsWritten(row).isEmpty() ? row.date(BIRTH) : null;
+    }
+
+    /**
+     * What the voter wrote as date of birth, such as 13/40/1980 or 1980, where it is not a date; empty otherwise. A date in
+     * another form than the file's is a mistake of the file, not of the voter, and left to be refused.
+     */
+    public static String birthDateAsWritten(CsvRow row) {
+        String text = row.text(BIRTH).strip();
+        if (text.isEmpty() || WrittenBirthDate.date(text).isPresent()) {
+            return "";
+        }
+        if (text.length() > LONGEST_BIRTH) {
+            throw row.wrong(BIRTH, InputException.quoted(text) + " has more than " + LONGEST_BIRTH + " characters");
+        }
+        return text;
     }
 
     private static @Nullable ReceiptNumber receiptNo(CsvRow row) {
@@ -116,7 +159,8 @@ public final class EnvelopeReader {
         return new Envelope.Affirmation(
                 row.name(),
                 row.text("former_name"),
-                row.date("date_of_birth"),
+                birthDate(row),
+                birthDateAsWritten(row),
                 new Address(row.text("residence_address_line"), row.text("unit"), row.text("city"), row.text("zip")),
                 former(row.text("former_address_line")),
                 row.date("moved_on"),

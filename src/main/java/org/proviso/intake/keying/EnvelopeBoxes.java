@@ -62,7 +62,7 @@ public final class EnvelopeBoxes {
         texts.put("middle_name", said.name().middle());
         texts.put("suffix", said.name().suffix());
         texts.put("former_name", said.formerName());
-        texts.put("date_of_birth", text(said.birthDate()));
+        texts.put("date_of_birth", said.birthDate() == null ? said.birthDateAsWritten() : text(said.birthDate()));
     }
 
     private void address(String which, Address address) {

@@ -17,7 +17,7 @@ import org.proviso.core.PersonName;
 
 /**
  * What the voter wrote, as one person keyed it whole. A box that holds nothing is empty; of those whose state is kept,
- * an empty one says why: left blank, illegible or refused.
+ * an empty one says why: left blank, illegible or refused. A date of birth that is none is kept as the voter wrote it.
  */
 public record KeyedAffirmation(
         @NotNull @Size(max = 120) String lastName,
@@ -26,6 +26,7 @@ public record KeyedAffirmation(
         @NotNull @Size(max = 20) String suffix,
         @NotNull @Size(max = 300) String formerName,
         @Nullable LocalDate birthDate,
+        @NotNull @Size(max = 40) String birthDateAsWritten,
         @NotNull @Valid KeyedAddress residence,
         @NotNull @Valid KeyedAddress former,
         @Nullable LocalDate movedOn,
@@ -59,7 +60,7 @@ public record KeyedAffirmation(
         return switch (field) {
             case LAST_NAME -> isBlank(lastName);
             case FIRST_NAME -> isBlank(firstName);
-            case DATE_OF_BIRTH -> birthDate == null;
+            case DATE_OF_BIRTH -> birthDate == null && isBlank(birthDateAsWritten);
             case RESIDENCE_ADDRESS_LINE -> isBlank(residence.line());
             case CITY -> isBlank(residence.city());
             case ZIP -> isBlank(residence.zip());
@@ -81,6 +82,7 @@ public record KeyedAffirmation(
                 new PersonName(lastName.strip(), firstName.strip(), middleName.strip(), suffix.strip()),
                 formerName.strip(),
                 birthDate,
+                birthDate == null ? birthDateAsWritten.strip() : "",
                 residence.address(),
                 former.address(),
                 movedOn,

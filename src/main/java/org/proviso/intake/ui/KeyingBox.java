@@ -11,7 +11,7 @@ enum KeyingBox implements Code {
     MIDDLE_NAME("Middle name", "", 120),
     SUFFIX("Suffix", "", 20),
     FORMER_NAME("Former name", "", 300),
-    DATE_OF_BIRTH("Date of birth", "3/12/1984", 10),
+    DATE_OF_BIRTH("Date of birth", "3/12/1984", 40),
     RESIDENCE_ADDRESS_LINE("Address", "", 300),
     UNIT("Unit", "", 60),
     CITY("City", "", 100),

@@ -87,7 +87,7 @@ final class KeyingField {
 
     /** Asks about what stands there, where that is unlikely; whether it waits for an answer. */
     boolean ask() {
-        String question = KeyingFormReader.question(box, field.text());
+        String question = KeyingFormReader.question(box, field.text(), today.get());
         if (question.isEmpty()) {
             field.question("");
         } else {
@@ -110,7 +110,8 @@ final class KeyingField {
         String text = boxes.getOrDefault(box.code(), "");
         field.text(box.isDate() ? TypedDates.day(text).map(UsDates::digits).orElse(text) : text);
         state.setValue(boxes.getOrDefault(box.code() + KeyingFormReader.STATE, FieldState.KEYED.code()));
-        boolean isAsked = !KeyingFormReader.question(box, field.text()).isEmpty();
+        boolean isAsked =
+                !KeyingFormReader.question(box, field.text(), today.get()).isEmpty();
         if (isAsked && boxes.containsKey(box.code() + KeyingFormReader.KEPT)) {
             field.mark(AS_TYPED);
         }

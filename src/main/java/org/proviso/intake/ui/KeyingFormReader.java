@@ -69,10 +69,8 @@ final class KeyingFormReader {
         if (text.length() > box.most()) {
             return "At most " + box.most() + " characters.";
         }
-        if (box.isDate()) {
-            return dateProblem(text, today);
-        }
         return switch (box) {
+            case MOVED_ON -> dateProblem(text, today);
             case ID_LAST4 -> text.matches("[0-9A-Za-z]{0,10}") ? "" : "Digits and letters only.";
             case ZIP -> text.matches(ZIP) ? "" : "Digits and a hyphen only. If it cannot be read, mark it illegible.";
             default -> "";
@@ -85,11 +83,22 @@ final class KeyingFormReader {
                 .orElse(TypedDates.LIKE_A_DAY);
     }
 
-    /** What to ask about a text that is possible and unlikely; empty where it is not. The former ZIP may be abroad. */
-    static String question(KeyingBox box, String text) {
-        return box == KeyingBox.FORMER_ZIP && !text.matches(ZIP)
-                ? "A ZIP has digits and a hyphen only. Is " + text + " right?"
-                : "";
+    /**
+     * What to ask about a text that is possible and unlikely; empty where it is not. The former ZIP may be abroad, and a
+     * voter may write a date of birth that is no date, or one of today.
+     */
+    static String question(KeyingBox box, String text, LocalDate today) {
+        return switch (box) {
+            case FORMER_ZIP -> text.matches(ZIP) ? "" : "A ZIP has digits and a hyphen only. Is " + text + " right?";
+            case DATE_OF_BIRTH -> text.isEmpty() ? "" : birthDateQuestion(text, today);
+            default -> "";
+        };
+    }
+
+    private static String birthDateQuestion(String text, LocalDate today) {
+        return TypedDates.day(text)
+                .map(day -> day.isAfter(today) ? "This date is in the future. Did the voter write it so?" : "")
+                .orElse("\"" + text + "\" is not a date. Did the voter write it so?");
     }
 
     KeyedAffirmation affirmation() {
@@ -100,6 +109,7 @@ final class KeyingFormReader {
                 text("suffix"),
                 text("former_name"),
                 day("date_of_birth"),
+                day("date_of_birth") == null ? text("date_of_birth") : "",
                 new KeyedAddress(text("residence_address_line"), text("unit"), text("city"), text("zip")),
                 new KeyedAddress(
                         text("former_address_line"), text("former_unit"), text("former_city"), text("former_zip")),

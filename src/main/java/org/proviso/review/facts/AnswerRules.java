@@ -10,6 +10,7 @@ import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.core.adjudication.facts.FieldFact;
 import org.proviso.core.adjudication.facts.RegistrationFact;
 import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 
@@ -35,9 +36,17 @@ public final class AnswerRules {
         return act == null ? Optional.empty() : Optional.of(Refusal.of(Why.NOT_ANSWERED_THIS_WAY, act));
     }
 
+    /** What a person may answer. That a date is none is what the paper shows; a person says what to make of it. */
+    public static List<FactWord> offered(Fact<?> fact) {
+        return fact.words().stream()
+                .map(word -> (FactWord) word)
+                .filter(word -> word != FieldFact.NOT_A_DATE)
+                .toList();
+    }
+
     /** The words must be the fact's own; a fact that takes one word takes one. */
     public static void check(Fact<?> fact, Set<? extends FactWord> words) {
-        boolean own = words.stream().allMatch(word -> fact.type().isInstance(word));
+        boolean own = offered(fact).containsAll(words);
         if (!own || (!fact.severalMayHold() && words.size() != 1)) {
             throw new IllegalArgumentException("The fact " + fact.key() + " cannot be " + words + ".");
         }

@@ -45,8 +45,7 @@ public record FieldBeside(Field field, String onEnvelope, String onRecord, Liken
 
     /** {@code hidden}: the address is protected by law, and nobody settled yet that the voter is this one. */
     public static List<FieldBeside> of(Envelope.Affirmation said, Voter voter, boolean hidden) {
-        return List.of(
-                name(said.name(), voter.name()), born(said.birthDate(), voter.birthDate()), home(said, voter, hidden));
+        return List.of(name(said.name(), voter.name()), born(said, voter.birthDate()), home(said, voter, hidden));
     }
 
     private static FieldBeside name(PersonName said, PersonName record) {
@@ -55,11 +54,12 @@ public record FieldBeside(Field field, String onEnvelope, String onRecord, Liken
         return new FieldBeside(Field.NAME, said.listed(), record.listed(), likeness(empty, same));
     }
 
-    /** A roll's placeholder is unknown, never a difference. */
-    private static FieldBeside born(@Nullable LocalDate said, @Nullable LocalDate record) {
-        boolean empty = said == null || PackedDate.of(record) == PackedDate.UNKNOWN;
+    /** A roll's placeholder is unknown, never a difference. What is no date differs from every date. */
+    private static FieldBeside born(Envelope.Affirmation said, @Nullable LocalDate record) {
+        String written = said.birthDate() == null ? said.birthDateAsWritten() : digits(said.birthDate());
+        boolean empty = written.isEmpty() || PackedDate.of(record) == PackedDate.UNKNOWN;
         return new FieldBeside(
-                Field.BIRTH_DATE, digits(said), digits(record), likeness(empty, Objects.equals(said, record)));
+                Field.BIRTH_DATE, written, digits(record), likeness(empty, Objects.equals(said.birthDate(), record)));
     }
 
     private static String digits(@Nullable LocalDate date) {

@@ -33,6 +33,8 @@ final class EnvelopeMaker {
     @Nullable
     LocalDate born = LocalDate.of(1984, 3, 12);
 
+    String bornAsWritten = "";
+
     String address = "1 Elm St";
     String city = "Millbrook";
     String zip = "49871";
@@ -65,6 +67,7 @@ final class EnvelopeMaker {
                         name,
                         "",
                         born,
+                        bornAsWritten,
                         new Address(address, "", city, zip),
                         former,
                         movedOn,

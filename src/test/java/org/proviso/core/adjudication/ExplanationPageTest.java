@@ -49,6 +49,16 @@ class ExplanationPageTest {
     }
 
     @Test
+    void a_date_of_birth_that_is_none_stands_as_written_and_a_person_judges_it() {
+        small.noVoter();
+        small.envelope.born = null;
+        small.envelope.bornAsWritten = "02/29/1935";
+        assertThat(page())
+                .containsPattern("Date of birth +\"02/29/1935\", as written; not a date\n")
+                .containsPattern("Is the date of birth filled in\\? +Open");
+    }
+
+    @Test
     void says_what_must_still_be_done_and_what_the_records_suggest_will_come_of_it() {
         small.link = new Link(VoterIdentityFact.PRESUMED, VoterId.orNull("V1"), 0.98, List.of());
         small.records.mailBallots.add(mail(MailBallot.State.OUTSTANDING));

@@ -55,6 +55,17 @@ class FactFinderPaperTest {
     }
 
     @Test
+    void a_date_of_birth_that_is_none_is_told_as_the_voter_wrote_it() {
+        small.envelope.born = null;
+        small.envelope.bornAsWritten = "13/40/1980";
+        assertThat(small.word(Fact.FIELD_BIRTH_DATE)).isEqualTo("not_a_date");
+        assertThat(small.evidence(Fact.FIELD_BIRTH_DATE))
+                .isEqualTo("The voter wrote \"13/40/1980\" as the date of birth, which is not a date.");
+        small.envelope.states.put(Envelope.Field.DATE_OF_BIRTH, Envelope.FieldState.ILLEGIBLE);
+        assertThat(small.word(Fact.FIELD_BIRTH_DATE)).isEqualTo("illegible");
+    }
+
+    @Test
     void does_not_guess_why_a_field_is_empty() {
         small.envelope.name = new PersonName("", "", "", "");
         small.envelope.born = null;

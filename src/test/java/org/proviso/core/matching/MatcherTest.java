@@ -9,6 +9,7 @@ import org.proviso.core.Address;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
 import org.proviso.core.VoterId;
+import org.proviso.core.matching.spelling.WrittenBirthDate;
 
 class MatcherTest {
 
@@ -93,6 +94,45 @@ class MatcherTest {
         assertBest(query, new VoterId("V5"), MatchVerdict.SURE);
         assertThat(SmallRoll.match(matcher, query).best().orElseThrow().evidence())
                 .doesNotContain("Different date of birth.");
+    }
+
+    @Test
+    void the_year_that_can_be_read_tells_a_father_from_a_son() {
+        assertBest(written("1979", "Thackeray", "Owen", "88", ""), new VoterId("V3"), null);
+        assertBest(written("13/40/1950", "Thackeray", "Owen", "88", ""), new VoterId("V2"), null);
+        assertThat(SmallRoll.match(matcher, written("13/40/1950", "Thackeray", "Owen", "88", ""))
+                        .best()
+                        .orElseThrow()
+                        .evidence())
+                .contains("What can be read of the date of birth, the year, is the same.");
+    }
+
+    /** A child may have written the parent's number; a part of a date rules nobody out, and another year speaks against. */
+    @Test
+    void a_part_of_a_date_is_sure_only_with_a_number_and_never_where_it_differs() {
+        assertBest(written("02/29/1974", "Oyelaran", "Catherine", "1204", ""), new VoterId("V1"), MatchVerdict.LIKELY);
+        assertBest(written("1974", "Oyelaran", "Catherine", "1204", "4821"), new VoterId("V1"), MatchVerdict.SURE);
+        assertNotSure(written("1999", "Oyelaran", "Catherine", "1204", "4821"));
+        assertThat(SmallRoll.match(matcher, written("1999", "Oyelaran", "Catherine", "1204", "4821"))
+                        .reason())
+                .contains("the dates of birth differ");
+        assertThat(SmallRoll.match(matcher, written("3/1974", "Oyelaran", "Catherine", "1204", ""))
+                        .reason())
+                .contains("without a whole date of birth");
+    }
+
+    private static MatchQuery written(String birth, String last, String first, String house, String last4) {
+        MatchQuery undated = query(last, first, "", null, house, last4);
+        return new MatchQuery(
+                undated.envelopeNo(),
+                undated.name(),
+                undated.formerName(),
+                null,
+                WrittenBirthDate.read(birth),
+                undated.residence(),
+                undated.former(),
+                undated.idLast4(),
+                undated.driversLicense());
     }
 
     @Test

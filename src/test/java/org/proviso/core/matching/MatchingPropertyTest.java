@@ -19,6 +19,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
 import org.proviso.core.VoterId;
 import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.BirthPartGrade;
 import org.proviso.core.matching.grades.DateGrade;
 import org.proviso.core.matching.grades.GivenGrade;
 import org.proviso.core.matching.grades.LicenseGrade;
@@ -150,6 +151,7 @@ class MatchingPropertyTest {
                 pair.middle(),
                 pair.suffix(),
                 date,
+                BirthPartGrade.UNKNOWN,
                 last4,
                 pair.license(),
                 address,
@@ -192,6 +194,7 @@ class MatchingPropertyTest {
                         middle,
                         SuffixGrade.NEITHER,
                         DateGrade.UNKNOWN,
+                        BirthPartGrade.UNKNOWN,
                         NumberGrade.UNKNOWN,
                         LicenseGrade.UNKNOWN,
                         AddressGrade.UNKNOWN,

@@ -79,6 +79,7 @@ public final class CorrectionDraft {
                 said.name().suffix(),
                 said.formerName(),
                 birthDate,
+                said.birthDateAsWritten(),
                 address(residence),
                 address(said.former()),
                 said.movedOn(),

@@ -123,6 +123,20 @@ class KeyingServiceTest {
     }
 
     @OnADatabase
+    void a_date_of_birth_that_is_none_is_kept_as_written_and_keyed_twice_like_any_box(TestOffice office) {
+        KeyingService service = asInes(office);
+        keying.birthDate = null;
+        keying.birthDateAsWritten = "13/40/1980";
+        accepted(service.handIn(keying.finish()));
+        assertThat(envelope(office).affirmation().birthDate()).isNull();
+        assertThat(envelope(office).affirmation().birthDateAsWritten()).isEqualTo("13/40/1980");
+        Staff.signIn("otto");
+        keying.birthDateAsWritten = "13/10/1980";
+        KeyedTwice twice = (KeyedTwice) accepted(service.handIn(keying.finish()));
+        assertThat(twice.differences()).extracting(BoxDifference::box).containsExactly("date_of_birth");
+    }
+
+    @OnADatabase
     void the_ledger_has_that_it_was_keyed_and_nobody_in_it(TestOffice office) {
         KeyingService service = asInes(office);
         accepted(service.handIn(keying.finish()));

@@ -50,6 +50,23 @@ class KeyingFormReaderTest {
     }
 
     @Test
+    void a_date_of_birth_that_is_none_is_kept_as_the_voter_wrote_it() {
+        Map<String, String> boxes = boxes();
+        boxes.put("date_of_birth", " 13/40/1980 ");
+        assertThat(read(boxes).problems()).isEmpty();
+        assertThat(read(boxes).affirmation().birthDate()).isNull();
+        assertThat(read(boxes).affirmation().birthDateAsWritten()).isEqualTo("13/40/1980");
+        assertThat(KeyingFormReader.question(KeyingBox.DATE_OF_BIRTH, "13/40/1980", TODAY))
+                .isEqualTo("\"13/40/1980\" is not a date. Did the voter write it so?");
+        assertThat(KeyingFormReader.question(KeyingBox.DATE_OF_BIRTH, "11/5/2026", TODAY))
+                .isEqualTo("This date is in the future. Did the voter write it so?");
+        assertThat(KeyingFormReader.question(KeyingBox.DATE_OF_BIRTH, "3/12/1984", TODAY))
+                .isEmpty();
+        assertThat(KeyingFormReader.question(KeyingBox.DATE_OF_BIRTH, "", TODAY))
+                .isEmpty();
+    }
+
+    @Test
     void an_empty_box_whose_state_is_kept_has_to_say_why() {
         Map<String, String> boxes = boxes();
         boxes.put("id_last4", " ");
@@ -65,15 +82,18 @@ class KeyingFormReaderTest {
     @Test
     void what_is_wrong_is_said_beside_its_box() {
         Map<String, String> boxes = boxes();
-        boxes.put("date_of_birth", "13/40/1984");
+        boxes.put("date_of_birth", "1".repeat(41));
         boxes.put("moved_on", "12/24/2026");
         boxes.put("zip", "4".repeat(21));
         boxes.put("id_last4", "12-34");
         assertThat(read(boxes).problems())
-                .containsEntry("date_of_birth", "Enter the month, day and year: 3/12/1984 or 03121984.")
+                .containsEntry("date_of_birth", "At most 40 characters.")
                 .containsEntry("moved_on", "This date is in the future.")
                 .containsEntry("zip", "At most 20 characters.")
                 .containsEntry("id_last4", "Digits and letters only.");
+        boxes.put("moved_on", "13/40/1984");
+        assertThat(read(boxes).problems())
+                .containsEntry("moved_on", "Enter the month, day and year: 3/12/1984 or 03121984.");
         boxes.put("zip", "4987l");
         assertThat(read(boxes).problems())
                 .containsEntry("zip", "Digits and a hyphen only. If it cannot be read, mark it illegible.");

@@ -148,6 +148,7 @@ final class IntakeActs {
                 said.name().suffix(),
                 said.formerName(),
                 said.birthDate(),
+                said.birthDateAsWritten(),
                 address(said.residence()),
                 address(said.former()),
                 said.movedOn(),

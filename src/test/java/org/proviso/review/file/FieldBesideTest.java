@@ -24,7 +24,7 @@ class FieldBesideTest {
 
     private static Envelope.Affirmation said(PersonName name, @Nullable LocalDate born, Address home) {
         return new Envelope.Affirmation(
-                name, "", born, home, Address.NONE, null, "", "", "", "", "", "", "", Set.of(), Map.of());
+                name, "", born, "", home, Address.NONE, null, "", "", "", "", "", "", "", Set.of(), Map.of());
     }
 
     private static Voter record(@Nullable LocalDate born, String unit) {

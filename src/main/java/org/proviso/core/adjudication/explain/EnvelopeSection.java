@@ -20,11 +20,7 @@ final class EnvelopeSection {
         page.title("What the envelope says");
         page.labelled("Name", said.name().listed());
         page.labelled("Former name", said.formerName());
-        page.labelled(
-                "Date of birth",
-                said.birthDate() == null
-                        ? state(said, Envelope.Field.DATE_OF_BIRTH)
-                        : DateWords.date(said.birthDate()));
+        page.labelled("Date of birth", born(said));
         page.labelled(
                 "Address",
                 said.residence().isBlank()
@@ -37,6 +33,15 @@ final class EnvelopeSection {
         page.labelled("Last 4 of SSN", said.idLast4());
         page.labelled("Driver's license", said.driversLicense());
         handling(report.envelope().handling(), page);
+    }
+
+    private static String born(Envelope.Affirmation said) {
+        if (said.birthDate() != null) {
+            return DateWords.date(said.birthDate());
+        }
+        return said.birthDateAsWritten().isBlank()
+                ? state(said, Envelope.Field.DATE_OF_BIRTH)
+                : "\"" + said.birthDateAsWritten() + "\", as written; not a date";
     }
 
     private static void handling(Envelope.Handling handling, TextPage page) {

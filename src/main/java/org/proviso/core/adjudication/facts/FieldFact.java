@@ -6,7 +6,8 @@ public enum FieldFact implements FactWord {
     LEFT_BLANK("left blank by the voter"),
     ILLEGIBLE("illegible"),
     REFUSED("the voter refused to provide it"),
-    NOT_YET_KEYED("not keyed yet");
+    NOT_YET_KEYED("not keyed yet"),
+    NOT_A_DATE("written, but not a date");
 
     private final String meaning;
 

@@ -130,6 +130,14 @@ final class PaperFactFinder {
             found.put(fact, word, EvidenceSource.ENVELOPE, "Field " + name + ": " + word.meaning() + ".");
         } else if (isFilled(field)) {
             found.put(fact, FieldFact.KEYED);
+        } else if (field == Envelope.Field.DATE_OF_BIRTH
+                && !envelope.affirmation().birthDateAsWritten().isBlank()) {
+            found.put(
+                    fact,
+                    FieldFact.NOT_A_DATE,
+                    EvidenceSource.ENVELOPE,
+                    "The voter wrote \"" + envelope.affirmation().birthDateAsWritten()
+                            + "\" as the date of birth, which is not a date.");
         } else {
             found.unknown(fact, EvidenceSource.ENVELOPE, "Field " + name + " is empty; no reason was recorded.");
         }

@@ -38,9 +38,33 @@ final class FieldGiven extends OneFactQuestion<FieldFact> {
 
     @Override
     Answer answerFor(FieldFact word, FactReader facts, QuestionContext setting) {
-        return word == FieldFact.KEYED
-                ? setting.clear("Yes")
-                : notGiven(word == FieldFact.NOT_YET_KEYED, facts, setting);
+        return switch (word) {
+            case KEYED -> setting.clear("Yes");
+            case NOT_A_DATE -> judged(facts, setting);
+            default -> notGiven(word == FieldFact.NOT_YET_KEYED, facts, setting);
+        };
+    }
+
+    /** What the voter wrote is neither a date nor left out: where leaving it out could matter, a person judges it. */
+    private Answer judged(FactReader facts, QuestionContext setting) {
+        if (!setting.pack().of(Rules.REQUIRED_FIELDS).isKnown()) {
+            return setting.ruleUnknown(Rules.REQUIRED_FIELDS);
+        }
+        Answer leftOut = notGiven(false, facts, setting);
+        if (leftOut instanceof Answer.Clear clear) {
+            return noMatter(clear);
+        }
+        return leftOut instanceof Answer.Open open && open.expected() instanceof Answer.Clear expected
+                ? setting.open(
+                        fact.meaning() + " is not a date, which matters only if the voter cannot be identified",
+                        noMatter(expected))
+                : setting.open(
+                        fact.meaning() + " is not a date; a person must judge it",
+                        setting.clear("Yes, as written", Rules.REQUIRED_FIELDS, Rules.OMISSIONS_MATTER));
+    }
+
+    private static Answer noMatter(Answer.Clear leftOut) {
+        return new Answer.Clear("Written, but not a date; here that does not matter", leftOut.restsOn());
     }
 
     /** Empty without a recorded reason: treated as a field not keyed yet. */

@@ -63,7 +63,9 @@ final class CaseEnvelopePart extends Div {
         facts.add("Name", name(said.name()));
         filled(facts, "Former name", said.formerName());
         LocalDate born = said.birthDate();
-        if (born == null) {
+        if (born == null && !said.birthDateAsWritten().isEmpty()) {
+            facts.add("Date of birth", "\"" + said.birthDateAsWritten() + "\", as written; not a date");
+        } else if (born == null) {
             facts.add("Date of birth", state(said, Envelope.Field.DATE_OF_BIRTH));
         } else {
             facts.number("Date of birth", UsDates.digits(born));

@@ -11,6 +11,7 @@ import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.questions.QuestionHeading;
 import org.proviso.review.acts.RecordAnswer;
+import org.proviso.review.facts.AnswerRules;
 import org.proviso.ui.field.ActDialog;
 
 /** Overrides the records' answer to a question, with a reason. */
@@ -56,7 +57,7 @@ final class OverrideAnswerSheet extends CaseSheet {
     }
 
     private static void offer(Fact<?> fact, CheckboxGroup<FactWord> words) {
-        words.setItems(fact.words().stream().map(word -> (FactWord) word).toList());
+        words.setItems(AnswerRules.offered(fact));
     }
 
     /** A fact with a single answer keeps only the newest check mark. */

@@ -23,6 +23,10 @@ class AnswerWordsTest {
                 "already_voted.mail_ballot | mail_ballots=none | No; none was sent",
                 "already_voted.mail_ballot | mail_ballots=void | No; none that was returned counts",
                 "already_voted.mail_ballot | mail_ballots=unknown | Open: whether the voter returned a mail ballot is not known yet",
+                "envelope.field.date_of_birth | field.date_of_birth=not_a_date identity=not_on_roll | Open: the affirmation field date of birth is not a date; a person must judge it",
+                "envelope.field.date_of_birth | field.date_of_birth=not_a_date identity=several_fit | Open: the affirmation field date of birth is not a date; a person must judge it",
+                "envelope.field.date_of_birth | field.date_of_birth=not_a_date identity=presumed | Open: the affirmation field date of birth is not a date, which matters only if the voter cannot be identified",
+                "envelope.field.date_of_birth | field.date_of_birth=not_a_date identity=confirmed | Written, but not a date; here that does not matter",
                 "signature.agrees | voter_signature=missing | Not asked: there is no signature to compare",
                 "registration.in_time | registration=late | Defect: the voter registered after the deadline"
             })
