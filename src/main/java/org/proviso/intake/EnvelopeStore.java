@@ -86,6 +86,18 @@ public class EnvelopeStore {
         insert(electionId, 0, envelopes);
     }
 
+    /** Behind those that are there. */
+    void append(ElectionId electionId, List<Envelope> envelopes) {
+        insert(electionId, lastPlace(electionId), envelopes);
+    }
+
+    private int lastPlace(ElectionId electionId) {
+        return single.sql("select coalesce(max(place), 0) from envelope where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+    }
+
     private void insert(ElectionId electionId, int placesBefore, List<Envelope> envelopes) {
         Instant now = clock.instant();
         List<Received> rows = new ArrayList<>();
@@ -160,11 +172,7 @@ public class EnvelopeStore {
      */
     void add(
             ElectionId electionId, Envelope envelope, LocalDateTime receivedAt, @Nullable EnvelopeNumber numberAlsoOn) {
-        int last = single.sql("select coalesce(max(place), 0) from envelope where election_id = ?")
-                .param(electionId)
-                .query(Integer.class)
-                .single();
-        insert(electionId, last, List.of(envelope));
+        append(electionId, List.of(envelope));
         single.sql("""
                         update envelope set received_at = ?, number_also_on = ?
                         where election_id = ? and envelope_no = ?""")

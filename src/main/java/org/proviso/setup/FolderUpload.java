@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -33,7 +34,8 @@ final class FolderUpload implements AutoCloseable {
             if (name.endsWith(".zip")) {
                 unpack(name, file);
             } else {
-                Files.copy(file, place(name, name));
+                // A mended file takes the place of the one before it.
+                Files.copy(file, place(name, name), StandardCopyOption.REPLACE_EXISTING);
             }
         } catch (IOException e) {
             throw new InputException(name, 0, "", "cannot be read: " + e.getMessage());
@@ -83,6 +85,19 @@ final class FolderUpload implements AutoCloseable {
     Path election() {
         try (Stream<Path> files = Files.walk(folder, 3)) {
             return files.filter(file -> file.getFileName().toString().equals("election.yaml"))
+                    .map(Path::getParent)
+                    .findFirst()
+                    .orElse(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The folder that holds one of these files, or where all are missing all that came. */
+    Path holding(String... names) {
+        try (Stream<Path> files = Files.walk(folder, 3)) {
+            return files.filter(
+                            file -> List.of(names).contains(file.getFileName().toString()))
                     .map(Path::getParent)
                     .findFirst()
                     .orElse(folder);

@@ -2,6 +2,7 @@
 @ApplicationModule(
         allowedDependencies = {
             "files",
+            "files :: election",
             "files :: packs",
             "ledger",
             "access",

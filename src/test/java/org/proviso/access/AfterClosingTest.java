@@ -38,6 +38,7 @@ class AfterClosingTest {
             "SavedViewService.save(QueueFilter, String)",
             "CureService.record(RecordCure)",
             "EnvelopeCorrectionService.correct(CorrectEnvelope)",
+            "LaterFileService.load(ElectionId, Path)",
             "TransmittalService.record(RecordTransmittal)",
             "TransmittalService.correct(int, int, RecordTransmittal)",
             "CourtOrderRecordService.record(RecordCourtOrder)",

@@ -89,6 +89,12 @@ final class FolderChecks {
     }
 
     void envelopes(NumberedRows<Envelope> envelopes, List<BallotStyle> styles, Election election) {
+        laterEnvelopes(envelopes, styles, election);
+        ordered(envelopes, election);
+    }
+
+    /** What every file of envelopes must keep to, whenever it comes. */
+    void laterEnvelopes(NumberedRows<Envelope> envelopes, List<BallotStyle> styles, Election election) {
         Set<String> names = names(styles);
         refer(envelopes, "ballot_style_cast", envelope -> envelope.cast().ballotStyle(), names, "ballot-styles.csv");
         for (int i = 0; i < envelopes.values().size(); i++) {
@@ -100,7 +106,6 @@ final class FolderChecks {
         }
         receipts(envelopes, election);
         shared(envelopes);
-        ordered(envelopes, election);
     }
 
     /** A receipt number on several envelopes: each comes in, and a person settles it in the office. */

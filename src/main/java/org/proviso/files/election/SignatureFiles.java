@@ -5,8 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
@@ -32,6 +34,21 @@ public record SignatureFiles(List<EnvelopeSignature> envelopes, List<RollSignatu
     /** Finds and checks them all, or throws the first {@link InputException} and gives nothing. */
     public static SignatureFiles of(Path folder, List<Envelope> envelopes) {
         return new SignatureFiles(named(folder, envelopes), voters(folder));
+    }
+
+    /** The same of the envelopes alone. */
+    static SignatureFiles ofEnvelopes(Path folder, List<Envelope> envelopes) {
+        return new SignatureFiles(named(folder, envelopes), List.of());
+    }
+
+    /** Of these envelopes only. */
+    public SignatureFiles of(List<Envelope> some) {
+        Set<EnvelopeNumber> numbers = some.stream().map(Envelope::envelopeNo).collect(Collectors.toSet());
+        return new SignatureFiles(
+                envelopes.stream()
+                        .filter(signature -> numbers.contains(signature.envelopeNo()))
+                        .toList(),
+                voters);
     }
 
     private static List<EnvelopeSignature> named(Path folder, List<Envelope> envelopes) {

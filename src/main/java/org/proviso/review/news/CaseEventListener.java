@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeSet;
 import org.proviso.access.AccessService;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeKey;
@@ -16,6 +17,7 @@ import org.proviso.election.BoardMeetingMoved;
 import org.proviso.election.RulesChanged;
 import org.proviso.election.orders.CourtOrderRecorded;
 import org.proviso.intake.EnvelopeReceived;
+import org.proviso.intake.EnvelopesFiled;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.cure.CureRecorded;
 import org.proviso.intake.cure.CureTakenBack;
@@ -51,6 +53,7 @@ class CaseEventListener {
     private final IntakeService intake;
     private final RollService roll;
     private final AccessService access;
+    private final CaseOpening opening;
 
     CaseEventListener(
             CaseRecheck watch,
@@ -60,7 +63,8 @@ class CaseEventListener {
             RollMatches matches,
             IntakeService intake,
             RollService roll,
-            AccessService access) {
+            AccessService access,
+            CaseOpening opening) {
         this.watch = watch;
         this.cases = cases;
         this.links = links;
@@ -69,6 +73,7 @@ class CaseEventListener {
         this.intake = intake;
         this.roll = roll;
         this.access = access;
+        this.opening = opening;
     }
 
     /** The voter brought something. */
@@ -134,6 +139,28 @@ class CaseEventListener {
         cases.open(List.of(key), CaseState.RECEIVED);
         match(key);
         lookAgain(List.of(key), "");
+    }
+
+    /** Envelopes came in as a file: their cases open, and those that claim the same voter are looked at again. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void filed(EnvelopesFiled news) {
+        if (news.envelopes().isEmpty()) {
+            return;
+        }
+        opening.open(news.electionId(), news.envelopes());
+        links.insertPresumed(
+                news.electionId(),
+                roll.snapshotInUse(news.electionId(), SnapshotKind.ROLL),
+                matches.presumed(news.electionId(), news.envelopes()));
+        SortedSet<EnvelopeKey> touched = new TreeSet<>();
+        for (Envelope envelope : news.envelopes()) {
+            EnvelopeKey key = new EnvelopeKey(news.electionId(), envelope.envelopeNo());
+            touched.add(key);
+            touched.addAll(groups.others(key));
+        }
+        touched.forEach(cases::lock);
+        lookAgain(touched, "Envelopes came in as a file.");
     }
 
     /** What an envelope says was keyed: it is matched anew, unless a person settled who the voter is. */

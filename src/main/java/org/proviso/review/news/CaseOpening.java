@@ -111,7 +111,8 @@ class CaseOpening {
         }
     }
 
-    private void open(ElectionId id, List<Envelope> envelopes) {
+    /** One that was not keyed yet waits for that. */
+    void open(ElectionId id, List<Envelope> envelopes) {
         List<EnvelopeKey> keyed = new ArrayList<>();
         List<EnvelopeKey> toKey = new ArrayList<>();
         for (Envelope envelope : envelopes) {

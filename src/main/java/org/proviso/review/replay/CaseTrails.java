@@ -53,12 +53,26 @@ final class CaseTrails {
             if (entry.payload().get("not_yet_keyed") instanceof Collection<?> numbers) {
                 numbers.forEach(number -> waitedForKeying.add(number.toString()));
             }
+        } else if (entry.act().equals("envelopes_filed")) {
+            filed(entry);
         } else if (entry.act().equals("envelope_received")) {
             received.add(entry.subject());
             trails.put(new EnvelopeNumber(entry.subject()), new CaseTrail(CaseState.RECEIVED));
         } else {
             Optional<CaseLedgerEntry> known = CaseLedgerEntry.of(entry.act());
             known.ifPresent(act -> apply(act, entry));
+        }
+    }
+
+    private void filed(LedgerEntry entry) {
+        if (entry.payload().get("not_yet_keyed") instanceof Collection<?> numbers) {
+            numbers.forEach(number -> waitedForKeying.add(number.toString()));
+        }
+        if (entry.payload().get("envelopes") instanceof Collection<?> numbers) {
+            numbers.forEach(number -> {
+                received.add(number.toString());
+                CaseTrail unused = of(new EnvelopeNumber(number.toString()));
+            });
         }
     }
 
