@@ -31,6 +31,20 @@ public final class RowGrid<T> extends Grid<T> implements ListedRows {
         List<T> fetch(int offset, int limit);
     }
 
+    /** The library's list asks for Enter twice: once to go into a cell, and once for the link in it. */
+    private static final String ENTER_FOLLOWS = """
+            this.addEventListener('keydown', event => {
+              const cell = event.composedPath()[0];
+              if (event.key !== 'Enter' || cell.localName !== 'td') return;
+              const found = [...cell.querySelectorAll('slot')].flatMap(slot => slot.assignedElements())
+                  .flatMap(part => [...part.querySelectorAll('a[href], button, vaadin-checkbox, input')]);
+              if (found.length === 1 && found[0].matches('a, button')) {
+                event.preventDefault();
+                event.stopImmediatePropagation();
+                found[0].click();
+              }
+            }, true)""";
+
     /** {@code name} is for screen readers; {@code whenEmpty} says what appears here and when. */
     public RowGrid(String name, String whenEmpty) {
         addThemeVariants(GridVariant.LUMO_COMPACT, GridVariant.LUMO_NO_BORDER, GridVariant.LUMO_WRAP_CELL_CONTENT);
@@ -51,6 +65,7 @@ public final class RowGrid<T> extends Grid<T> implements ListedRows {
     protected void onAttach(AttachEvent event) {
         super.onAttach(event);
         getColumns().stream().findFirst().ifPresent(first -> first.setRowHeader(true));
+        getElement().executeJs(ENTER_FOLLOWS);
     }
 
     /** A column of words. */

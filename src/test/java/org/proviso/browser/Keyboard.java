@@ -124,7 +124,7 @@ final class Keyboard {
         return tabTo(name).press(Keys.ENTER);
     }
 
-    /** In a list, with the arrows: comes to the row whose first cell says this, and to the link in its first or last cell. */
+    /** In a list, with the arrows: comes to the row whose first cell says this, and follows the link in its first or last cell. */
     Keyboard row(String first, boolean lastCell) {
         for (int i = 0; i < ATTEMPTS && !comesTo(first); i++) {
             // The list may have been drawn anew meanwhile, by the filter that was typed.

@@ -58,7 +58,6 @@ class WholeJobByKeyboardTest {
                 .fill(search, NUMBER)
                 .look()
                 .row(NUMBER, false)
-                .press(Keys.ENTER)
                 .sees("Key " + NUMBER);
         for (String words : new String[] {"DeGroot", "Hunter", "Justin", "", "", "5/30/2000"}) {
             keys.type(words).press(Keys.ENTER);
@@ -90,7 +89,7 @@ class WholeJobByKeyboardTest {
                 .sees("Voting location")
                 .enter("Second review")
                 .sees("Proposed by");
-        keys.main().row(NUMBER, false).press(Keys.ENTER).sees("Agree");
+        keys.main().row(NUMBER, false).sees("Agree");
         keys.look().press("a").sees("Confirm that you read the case yourself.");
         keys.fill("Note (optional)", "The ballot style was looked up again.")
                 .enter("Agree")
@@ -165,7 +164,7 @@ class WholeJobByKeyboardTest {
     /** The example's rules send no letter about a count in part; the first one due is logged. */
     private static void tell(Keyboard keys) {
         keys.signIn("intake").enter("Notices").sees("letters to send");
-        keys.main().row("G-1001", true).press(Keys.ENTER).sees("Letter about envelope G-1001");
+        keys.main().row("G-1001", true).sees("Letter about envelope G-1001");
         keys.press("l").sees("Cancel").enter("Log notice").sees("Logged: the voter of envelope G-1001");
     }
 }

@@ -121,7 +121,7 @@ final class SignatureComparisonPart extends Div {
         note.setMaxLength(2_000);
         note.setMinRows(1);
         note.setMaxRows(2);
-        Div line = new Div(acts, note);
+        Div line = new Div(note, acts);
         line.addClassName("answers");
         Div foot = new Div(changed, line);
         foot.addClassName("signature-foot");
