@@ -152,7 +152,8 @@ final class FloorPart extends HtmlContainer {
         }
         return decided
                 ? BoardWords.numbers(motion.putNos(), 24) + ": decided. " + byRule(motion)
-                        + "The voters will be told. The board can reopen a decision until the election is closed."
+                        + (motion.putNos().size() == 1 ? "The voter" : "The voters")
+                        + " will be told. The board can reopen a decision until the election is closed."
                 : "The vote is in the minutes.";
     }
 

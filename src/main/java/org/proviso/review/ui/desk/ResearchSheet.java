@@ -54,7 +54,7 @@ final class ResearchSheet extends CaseSheet {
         waitsFor.setValue(WaitsFor.ANOTHER_OFFICE);
         addressee.setWidthFull();
         addressee.setMaxLength(200);
-        addressee.setPlaceholder("Depot Street Library, chief judge");
+        addressee.setPlaceholder("e.g., Depot Street Library, chief judge");
         with(waitsFor, addressee, asked);
     }
 
