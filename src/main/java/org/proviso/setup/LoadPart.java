@@ -47,7 +47,7 @@ final class LoadPart extends Div {
         problem.getElement().setAttribute("role", "alert");
         came.getElement().setAttribute("role", "status");
         Div acts = new Div(
-                new ActButton("Load election").first().does(this::load), new ActButton("Start over").does(this::over));
+                new ActButton("Load election").first().does(this::load), new ActButton("Clear files").does(this::over));
         acts.addClassName("acts");
         add(
                 new H2("Load an election"),

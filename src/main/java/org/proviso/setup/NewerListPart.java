@@ -88,7 +88,7 @@ final class NewerListPart extends Div {
             after.run();
         } catch (InputException e) {
             shown.add(new BadRowList(e));
-            MessageLine.refused("File not read: " + BadRowList.inShort(e));
+            MessageLine.refused("File not read as " + ListsPart.words(kind()) + ": " + BadRowList.inShort(e));
         }
     }
 
@@ -96,7 +96,7 @@ final class NewerListPart extends Div {
         int touched = staged.touchedVoterIds().size() + staged.changedLines().size();
         shown.add(new Paragraph(UsDates.count(staged.rows(), "row") + " read"
                 + (staged.known() ? " (this file was already loaded)" : "") + "; " + touched
-                + " differ from the list in use."));
+                + (touched == 1 ? " differs" : " differ") + " from the list in use."));
         staged.warnings().forEach(warning -> shown.add(new Paragraph(warning)));
         if (staged.snapshotNo() == staged.inUseNo()) {
             shown.add(new Paragraph("This is the list in use. Nothing to change."));

@@ -53,7 +53,11 @@ public final class SetUpView extends Composite<Div> {
     }
 
     private static PageHead head(boolean files, boolean accounts) {
-        PageHead head = new PageHead("Setup", "Election files, rules and accounts.");
+        PageHead head = new PageHead(
+                "Setup",
+                files && accounts
+                        ? "Election files, rules and accounts."
+                        : files ? "Election files and rules." : "Accounts.");
         head.beside(Links.link("Rules in force", "set-up/rules", "R"), Links.link("Calendar", "calendar", "D"));
         if (files) {
             head.beside(

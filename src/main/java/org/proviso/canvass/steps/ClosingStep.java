@@ -27,7 +27,7 @@ public enum ClosingStep implements Code {
     OPEN("batch to open", "batches to open", Desk.RELEASE_TEAM),
     COPY("remake sheet to copy", "remake sheets to copy", Desk.RELEASE_TEAM),
     HAND_OFF("open batch to hand off", "open batches to hand off", Desk.RELEASE_TEAM),
-    FIGURE("figure to record", "figures to record", Desk.CANVASS),
+    FIGURE("figure to record", "figures to record", Desk.FIGURES),
     TOTAL("total out of balance", "totals out of balance", Desk.CANVASS),
     SIGN("explanation to sign", "explanations to sign", Desk.SECOND_SIGNER),
 
@@ -54,7 +54,7 @@ public enum ClosingStep implements Code {
 
     /** Who does something in which part of the office. */
     private enum Desk {
-        INTAKE("Intake", "intake/transmittals", "Open Returns"),
+        INTAKE("Intake", "intake/transmittals", "Open Transmittals"),
         KEYING("Intake", "intake", "Open Intake"),
         REVIEWERS("Reviewers", "review", "Open Review"),
         SECOND_REVIEWERS("A different reviewer", "review/second", "Open Second review"),
@@ -63,6 +63,7 @@ public enum ClosingStep implements Code {
         COURT_ORDERS("Supervisor", "set-up/orders", "Open Court orders"),
         OTHER_BALLOTS("Supervisor", "release", "Open Release"),
         RELEASE_TEAM("Release team", "release", "Open Release"),
+        FIGURES("Supervisor", "canvass/sheet", "Open Sheet of balances"),
         CANVASS("Supervisor", "canvass", "Open Canvass"),
         SECOND_SIGNER("A second supervisor", "canvass", "Open Canvass"),
         ASK_LETTERS("Intake or reviewers", "notices", "Open Notices"),

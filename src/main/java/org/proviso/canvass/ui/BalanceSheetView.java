@@ -150,7 +150,7 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
                 .filter(row -> of(row.where()).stream().anyMatch(BalanceResult.Differs.class::isInstance))
                 .count();
         long rows = sheet.rows().stream().filter(row -> !row.where().isCounty()).count();
-        head.say(UsDates.count(rows, "row") + ", " + off + " of them or the county off. "
+        head.say(UsDates.count(rows, "row") + ". " + off + (off == 1 ? " is" : " are") + " off, the county counted. "
                 + (entries.count() == 0
                         ? "Nothing typed is waiting to be saved."
                         : UsDates.count(entries.count(), "figure") + " typed and not saved yet."));
