@@ -215,7 +215,8 @@ document.addEventListener('keydown', (event) => {
     const button = finish();
     if (button) {
       event.preventDefault();
-      button.focus();
+      // What was typed stays where it is read: the button may stand at the page's foot.
+      button.focus({ preventScroll: true });
       button.click();
     }
     return;

@@ -9,7 +9,10 @@ import static org.proviso.journey.PageDriver.said;
 import static org.proviso.journey.PageDriver.text;
 import static org.proviso.journey.PageDriver.type;
 
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Input;
+import com.vaadin.flow.component.html.Paragraph;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -72,6 +75,16 @@ class BalanceSheetPageTest {
                 .toList();
     }
 
+    /** What is seen from every row, however far the page is scrolled. */
+    private static String atTheFoot() {
+        return _find(Div.class, wanted -> wanted.withClasses("foot")).stream()
+                .flatMap(Component::getChildren)
+                .filter(Paragraph.class::isInstance)
+                .map(part -> ((Paragraph) part).getText())
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void a_difference_is_marked_with_a_word_and_a_sentence_as_one_types() {
         pages.on("canvass/sheet", "carl", () -> {
@@ -111,6 +124,7 @@ class BalanceSheetPageTest {
             assertThat(noted(3, Figure.MISSING)).isNull();
             press("Save sheet");
             assertThat(said()).contains("Saved: 3 figures.", "Nothing typed is waiting to be saved.");
+            assertThat(atTheFoot()).isEqualTo("Saved: 3 figures.");
         });
         assertThat(noted(2, Figure.MISSING)).isEqualTo(1);
         assertThat(noted(3, Figure.MISSING)).isEqualTo(2);
@@ -157,6 +171,7 @@ class BalanceSheetPageTest {
             assertThat(said()).contains("number?");
             press("Save sheet");
             assertThat(said()).contains("Not saved. A figure is a whole number");
+            assertThat(atTheFoot()).startsWith("Not saved. A figure is a whole number");
             assertThat(noted(6, Figure.UNACCOUNTED)).isNull();
         });
     }

@@ -12,6 +12,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -150,7 +151,7 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
                 .filter(row -> of(row.where()).stream().anyMatch(BalanceResult.Differs.class::isInstance))
                 .count();
         long rows = sheet.rows().stream().filter(row -> !row.where().isCounty()).count();
-        head.say(UsDates.count(rows, "row") + ". " + off + (off == 1 ? " is" : " are") + " off, the county counted. "
+        head.say(UsDates.count(rows, "row") + " and the county, " + off + " of them off. "
                 + (entries.count() == 0
                         ? "Nothing typed is waiting to be saved."
                         : UsDates.count(entries.count(), "figure") + " typed and not saved yet."));
@@ -182,12 +183,12 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
         changed.setVisible(false);
         source.problem("");
         if (entries.isWrong(of)) {
-            MessageLine.refused("Not saved. A figure is a whole number: check the marked boxes.");
+            say("Not saved. A figure is a whole number: check the marked boxes.", MessageLine::refused);
             return;
         }
         List<TypedFigure> typed = entries.figures(sheet, of);
         if (typed.isEmpty()) {
-            MessageLine.refused("Nothing to save: no figure was changed.");
+            say("Nothing to save: no figure was changed.", MessageLine::refused);
             return;
         }
         try {
@@ -202,13 +203,23 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
         if (result instanceof ActResult.Refused<List<TypedFigure>> refused) {
             boolean noSource = refused.refusals().stream().anyMatch(refusal -> "because".equals(refusal.field()));
             source.problem(noSource ? "Required." : "");
-            MessageLine.refused("Not saved. " + refused.words());
+            if (noSource) {
+                source.focus();
+            }
+            say("Not saved. " + refused.words(), MessageLine::refused);
             return;
         }
         entries.forget(command.figures());
         again();
-        MessageLine.done(
-                "Saved: " + UsDates.count(result.ifAccepted().map(List::size).orElse(0), "figure") + ".");
+        say(
+                "Saved: " + UsDates.count(result.ifAccepted().map(List::size).orElse(0), "figure") + ".",
+                MessageLine::done);
+    }
+
+    /** Also at the foot, which is seen from every row. */
+    private void say(String words, Consumer<String> line) {
+        line.accept(words);
+        at.setText(words);
     }
 
     /** Nothing typed is lost: the sheet shows the new numbers beside it, and saving again saves over them. */
