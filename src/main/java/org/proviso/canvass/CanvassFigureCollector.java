@@ -1,30 +1,23 @@
 package org.proviso.canvass;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
+import org.proviso.canvass.outcomes.EnvelopeGroup;
+import org.proviso.canvass.outcomes.EnvelopeGroups;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Transmittal;
-import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.election.ElectionService;
-import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
 import org.proviso.notices.NoticeFigures;
 import org.proviso.release.Batch;
 import org.proviso.release.ReleaseFigures;
 import org.proviso.release.RemakeSheet;
-import org.proviso.review.CaseService;
-import org.proviso.review.Decision;
-import org.proviso.review.EnvelopeCase;
-import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Component;
 
 /** Gathers the figures of an election from the rooms that have them, each group of hours apart. */
@@ -32,25 +25,22 @@ import org.springframework.stereotype.Component;
 class CanvassFigureCollector {
 
     private final ElectionService elections;
+    private final EnvelopeGroups envelopes;
     private final IntakeService intake;
-    private final CaseService cases;
-    private final DecisionService decisions;
     private final ReleaseFigures releases;
     private final NoticeFigures notices;
     private final FigureStore figures;
 
     CanvassFigureCollector(
             ElectionService elections,
+            EnvelopeGroups envelopes,
             IntakeService intake,
-            CaseService cases,
-            DecisionService decisions,
             ReleaseFigures releases,
             NoticeFigures notices,
             FigureStore figures) {
         this.elections = elections;
+        this.envelopes = envelopes;
         this.intake = intake;
-        this.cases = cases;
-        this.decisions = decisions;
         this.releases = releases;
         this.notices = notices;
         this.figures = figures;
@@ -58,58 +48,43 @@ class CanvassFigureCollector {
 
     /** What the rooms say of an election, each asked once. */
     private record Entries(
-            List<CastEnvelope> envelopes,
-            List<EnvelopeCase> cases,
-            Map<EnvelopeNumber, Decision> standing,
-            Election election,
+            List<EnvelopeGroup> envelopes,
             List<String> expected,
             List<Transmittal> returns,
             List<FigureStore.NotedFigure> noted,
             List<Batch> batches,
             Map<Integer, List<RemakeSheet>> sheets,
-            List<EnvelopeNumber> cureDefects,
-            List<EnvelopeNumber> asked,
-            List<EnvelopeNumber> outcomes) {
+            Map<VotingHours, Map<Figure, Integer>> told) {
 
         /** Whether there are two groups of hours to tell apart. */
         boolean both() {
-            return envelopes.stream().anyMatch(this::isExtended);
+            return envelopes.stream().anyMatch(EnvelopeGroup::extended);
         }
 
-        /**
-         * A ballot that counts is kept apart, opened and handed off as its decision says; of all others the envelope's own
-         * mark is all there is.
-         */
-        boolean isExtended(CastEnvelope envelope) {
-            Decision decision = standing.get(envelope.envelopeNo());
-            if (decision == null || decision.as() == DecisionOutcome.REJECT) {
-                return envelope.inExtendedHours();
-            }
-            return decision.ballot().heldApart();
-        }
-
-        List<CastEnvelope> of(VotingHours hours) {
+        List<EnvelopeGroup> of(VotingHours hours) {
             return envelopes.stream()
-                    .filter(envelope -> isExtended(envelope) == (hours == VotingHours.EXTENDED))
+                    .filter(group -> group.extended() == (hours == VotingHours.EXTENDED))
                     .toList();
         }
     }
 
     /** The accounts of regular hours, and of court-extended ones where an envelope was cast in them. */
     List<CanvassFigures> collect(ElectionId electionId) {
+        Election election = elections.find(electionId).orElseThrow();
+        return collect(election, envelopes.of(election));
+    }
+
+    /** The same of envelopes at hand. */
+    List<CanvassFigures> collect(Election election, List<EnvelopeGroup> all) {
+        ElectionId electionId = election.id();
         Entries entries = new Entries(
-                intake.castEnvelopes(electionId),
-                cases.all(electionId),
-                decisions.standing(electionId),
-                elections.find(electionId).orElseThrow(),
+                all,
                 elections.ballots(electionId).votingLocations(),
                 intake.transmittals(electionId),
                 figures.noted(electionId),
                 releases.batches(electionId),
                 releases.sheets(electionId),
-                figures.cureDefects(electionId),
-                notices.asked(electionId),
-                notices.outcomes(electionId));
+                told(election, all));
         List<CanvassFigures> accounts = new ArrayList<>();
         accounts.add(accounts(VotingHours.REGULAR, entries));
         if (entries.both()) {
@@ -118,11 +93,28 @@ class CanvassFigureCollector {
         return accounts;
     }
 
+    /** Envelopes of which there is something to tell, and the notices of it. */
+    private Map<VotingHours, Map<Figure, Integer>> told(Election election, List<EnvelopeGroup> all) {
+        ElectionId electionId = election.id();
+        Map<Figure, Integer> regular = new EnumMap<>(Figure.class);
+        regular.put(Figure.CURE_DEFECTS, figures.cureDefectCount(electionId));
+        regular.put(Figure.ASK_NOTICES, notices.askedCount(electionId));
+        regular.put(Figure.OUTCOME_NOTICES, notices.outcomeCount(electionId));
+        Map<Figure, Integer> extended = new EnumMap<>(Figure.class);
+        if (all.stream().anyMatch(EnvelopeGroup::extended)) {
+            Set<EnvelopeNumber> apart = Set.copyOf(envelopes.extended(election));
+            extended.put(Figure.CURE_DEFECTS, common(apart, figures.cureDefects(electionId)));
+            extended.put(Figure.ASK_NOTICES, common(apart, notices.asked(electionId)));
+            extended.put(Figure.OUTCOME_NOTICES, common(apart, notices.outcomes(electionId)));
+            extended.forEach((figure, number) -> regular.merge(figure, -number, Integer::sum));
+        }
+        return Map.of(VotingHours.REGULAR, regular, VotingHours.EXTENDED, extended);
+    }
+
     private static CanvassFigures accounts(VotingHours hours, Entries entries) {
-        List<CastEnvelope> envelopes = entries.of(hours);
+        List<EnvelopeGroup> envelopes = entries.of(hours);
         EnvelopeCounter keeper = new EnvelopeCounter();
         keeper.envelopes(envelopes);
-        keeper.cases(entries.cases(), entries.standing(), entries.election());
         if (hours == VotingHours.REGULAR) {
             keeper.expected(entries.expected());
             keeper.incidents(entries.returns());
@@ -130,7 +122,7 @@ class CanvassFigureCollector {
                     .filter(transmittal -> !entries.both() || !hasExtended(transmittal, entries))
                     .toList());
         }
-        Map<Figure, Integer> county = county(hours, numbers(envelopes), entries);
+        Map<Figure, Integer> county = county(hours, envelopes, entries);
         for (FigureStore.NotedFigure noted : entries.noted()) {
             if (noted.hours() == hours) {
                 note(noted, keeper, county);
@@ -142,7 +134,7 @@ class CanvassFigureCollector {
     /** A return counts both groups together: where there are both, a person has to tell them apart. */
     private static boolean hasExtended(Transmittal transmittal, Entries entries) {
         return entries.of(VotingHours.EXTENDED).stream()
-                .anyMatch(envelope -> envelope.votingLocation().equals(transmittal.votingLocation()));
+                .anyMatch(group -> group.votingLocation().equals(transmittal.votingLocation()));
     }
 
     private static void note(FigureStore.NotedFigure noted, EnvelopeCounter keeper, Map<Figure, Integer> county) {
@@ -153,14 +145,12 @@ class CanvassFigureCollector {
         }
     }
 
-    private static Set<EnvelopeNumber> numbers(List<CastEnvelope> envelopes) {
-        return envelopes.stream().map(CastEnvelope::envelopeNo).collect(Collectors.toSet());
-    }
-
-    private static Map<Figure, Integer> county(VotingHours hours, Set<EnvelopeNumber> envelopes, Entries entries) {
+    private static Map<Figure, Integer> county(VotingHours hours, List<EnvelopeGroup> envelopes, Entries entries) {
         boolean both = entries.both();
         Map<Figure, Integer> county = new EnumMap<>(Figure.class);
-        county.put(Figure.RECEIVED, envelopes.size());
+        county.put(
+                Figure.RECEIVED,
+                envelopes.stream().mapToInt(EnvelopeGroup::number).sum());
         List<Batch> batches = entries.batches().stream()
                 .filter(batch -> !both || batch.heldApart() == (hours == VotingHours.EXTENDED))
                 .toList();
@@ -184,17 +174,11 @@ class CanvassFigureCollector {
                         .filter(sheet -> sheet.remadeAt() != null)
                         .mapToInt(RemakeSheet::ballots)
                         .sum());
-        county.put(Figure.CURE_DEFECTS, common(envelopes, entries.cureDefects()));
-        county.put(Figure.ASK_NOTICES, common(envelopes, entries.asked()));
-        county.put(Figure.OUTCOME_NOTICES, (int)
-                entries.outcomes().stream().filter(envelopes::contains).count());
+        county.putAll(Objects.requireNonNull(entries.told().get(hours), "both groups of hours are counted"));
         return county;
     }
 
-    private static int common(Set<EnvelopeNumber> envelopes, Collection<EnvelopeNumber> some) {
-        Set<EnvelopeNumber> both = new HashSet<>(envelopes);
-        // A set of the others too: in a list each number would be looked for from its beginning.
-        both.retainAll(new HashSet<>(some));
-        return both.size();
+    private static int common(Set<EnvelopeNumber> envelopes, List<EnvelopeNumber> some) {
+        return (int) some.stream().filter(envelopes::contains).count();
     }
 }

@@ -1,6 +1,7 @@
 package org.proviso.canvass;
 
 import org.jspecify.annotations.Nullable;
+import org.proviso.canvass.outcomes.EnvelopeGroup;
 import org.proviso.core.Envelope;
 import org.proviso.intake.CastEnvelope;
 
@@ -12,11 +13,19 @@ public record CanvassPlace(@Nullable String votingLocation, VotingHours hours) {
 
     /** Where an envelope came from: its voting location, or the office that handed it over. */
     public static String nameOf(CastEnvelope envelope) {
-        String location = envelope.votingLocation();
+        return nameOf(envelope.votingLocation(), envelope.source());
+    }
+
+    /** The same of envelopes that are counted together. */
+    static String nameOf(EnvelopeGroup group) {
+        return nameOf(group.votingLocation(), group.source());
+    }
+
+    private static String nameOf(String location, Envelope.Source source) {
         if (!location.isEmpty()) {
             return location;
         }
-        return envelope.source() == Envelope.Source.OTHER_COUNTY ? OTHER_COUNTIES : MAIL_BALLOT_OFFICE;
+        return source == Envelope.Source.OTHER_COUNTY ? OTHER_COUNTIES : MAIL_BALLOT_OFFICE;
     }
 
     static CanvassPlace location(String votingLocation, VotingHours hours) {

@@ -3,9 +3,10 @@ package org.proviso.canvass;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.proviso.canvass.outcomes.EnvelopeGroup;
+import org.proviso.canvass.outcomes.EnvelopeGroups;
 import org.proviso.canvass.steps.ClosingLine;
 import org.proviso.canvass.steps.ClosingStep;
 import org.proviso.core.CourtOrder;
@@ -16,7 +17,6 @@ import org.proviso.core.Transmittal;
 import org.proviso.core.act.Refusal;
 import org.proviso.election.ElectionService;
 import org.proviso.election.OtherBallots;
-import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
 import org.proviso.notices.NoticeCounts;
 import org.proviso.notices.NoticeFigures;
@@ -25,7 +25,6 @@ import org.proviso.release.ReleaseFigures;
 import org.proviso.release.ReleaseService;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
-import org.proviso.review.EnvelopeCase;
 import org.proviso.review.decide.ContradictedDecision;
 import org.proviso.review.decide.ContradictedDecisions;
 import org.proviso.review.ends.SentOnEnvelopes;
@@ -41,6 +40,7 @@ import org.springframework.stereotype.Component;
 class ClosingChecks {
 
     private final CanvassFigureCollector book;
+    private final EnvelopeGroups envelopes;
     private final ExplanationStore explanations;
     private final ElectionService elections;
     private final IntakeService intake;
@@ -57,6 +57,7 @@ class ClosingChecks {
 
     ClosingChecks(
             CanvassFigureCollector book,
+            EnvelopeGroups envelopes,
             ExplanationStore explanations,
             ElectionService elections,
             IntakeService intake,
@@ -75,6 +76,7 @@ class ClosingChecks {
         this.others = others;
         this.contradicted = contradicted;
         this.book = book;
+        this.envelopes = envelopes;
         this.explanations = explanations;
         this.elections = elections;
         this.intake = intake;
@@ -88,14 +90,22 @@ class ClosingChecks {
 
     /** The identities that neither hold nor are explained; empty where the election can be closed. */
     List<BalanceResult> open(ElectionId electionId) {
-        return explanations.applied(electionId, all(electionId)).stream()
+        return unsettled(electionId, all(electionId));
+    }
+
+    private List<BalanceResult> unsettled(ElectionId electionId, List<BalanceResult> all) {
+        return explanations.applied(electionId, all).stream()
                 .filter(balance -> !balance.isSettled())
                 .toList();
     }
 
     /** How every identity stands in every place, whether or not somebody explained it. */
     List<BalanceResult> all(ElectionId electionId) {
-        return book.collect(electionId).stream()
+        return reconciled(book.collect(electionId));
+    }
+
+    private static List<BalanceResult> reconciled(List<CanvassFigures> figures) {
+        return figures.stream()
                 .flatMap(accounts -> Reconciliation.reconcile(accounts, Arrays.asList(BalanceRule.values())).stream())
                 .toList();
     }
@@ -107,18 +117,18 @@ class ClosingChecks {
 
     /** For whoever may close the election: a supervisor reads every room that is asked. */
     ClosingReport report(ElectionId electionId) {
-        List<BalanceResult> open = open(electionId);
         Election election = elections.find(electionId).orElseThrow();
-        List<EnvelopeCase> all = cases.all(electionId);
+        List<EnvelopeGroup> all = envelopes.of(election);
+        List<BalanceResult> open = unsettled(electionId, reconciled(book.collect(election, all)));
         ClosingWork work = new ClosingWork(open);
-        undecided(work, electionId, election, all);
+        undecided(work, all);
         others.beforeDeciding(electionId).map(Refusal::words).ifPresent(work::beforeDeciding);
-        opening(work, electionId, election, all);
+        opening(work, electionId, election);
         work.explanations(explanations.standing(electionId));
         work.figures(withReturn(electionId));
         work.contradicted(contradicted(electionId));
         work.totals();
-        return new ClosingReport(open, work.lines(), besides(electionId, election, all));
+        return new ClosingReport(open, work.lines(), besides(electionId, all));
     }
 
     /** Voting locations of which a return is here. */
@@ -128,18 +138,15 @@ class ClosingChecks {
                 .collect(Collectors.toSet());
     }
 
-    private void undecided(ClosingWork work, ElectionId electionId, Election election, List<EnvelopeCase> all) {
-        Map<EnvelopeNumber, CastEnvelope> cast = intake.castEnvelopes(electionId).stream()
-                .collect(Collectors.toMap(CastEnvelope::envelopeNo, envelope -> envelope));
-        all.stream()
-                .filter(envelopeCase -> !envelopeCase.state().isOver())
-                .filter(envelopeCase ->
-                        !EnvelopeCounter.isHeld(envelopeCase.key().envelopeNo(), election))
-                .forEach(envelopeCase -> work.undecided(
-                        envelopeCase.state(), cast.get(envelopeCase.key().envelopeNo())));
+    private static void undecided(ClosingWork work, List<EnvelopeGroup> all) {
+        for (EnvelopeGroup group : all) {
+            if (group.state() != null && group.isUndecided() && !group.held()) {
+                work.undecided(group.state(), group);
+            }
+        }
     }
 
-    private void opening(ClosingWork work, ElectionId electionId, Election election, List<EnvelopeCase> all) {
+    private void opening(ClosingWork work, ElectionId electionId, Election election) {
         List<String> gate =
                 releases.gate(electionId).map(Refusal::words).stream().toList();
         List<String> waitForDesk = mailDesk.keptClosed(electionId).entrySet().stream()
@@ -147,13 +154,24 @@ class ClosingChecks {
                 .toList();
         work.opening(ClosingStep.MAIL_DESK, waitForDesk.size(), waitForDesk);
         work.opening(ClosingStep.BATCH, releases.waiting(electionId).size(), gate);
-        int keptClosed = (int) all.stream()
+        work.opening(ClosingStep.KEPT_CLOSED, keptClosed(electionId, election), List.of());
+        work.batches(batches.batches(electionId), batches.sheets(electionId));
+    }
+
+    /** Envelopes are asked for one by one only where a court keeps any closed. */
+    private int keptClosed(ElectionId electionId, Election election) {
+        List<CourtOrder> closing = election.orders().stream()
+                .filter(CourtOrder::binds)
+                .filter(order -> order.kind() == CourtOrder.Kind.HOLD || order.kind() == CourtOrder.Kind.PRESERVE)
+                .toList();
+        if (closing.isEmpty()) {
+            return 0;
+        }
+        return (int) cases.all(electionId).stream()
                 .filter(envelopeCase -> envelopeCase.state() == CaseState.DECIDED)
                 .filter(envelopeCase -> envelopeCase.countedPerson() != null)
-                .filter(envelopeCase -> isKeptClosed(envelopeCase.key().envelopeNo(), election.orders()))
+                .filter(envelopeCase -> isKeptClosed(envelopeCase.key().envelopeNo(), closing))
                 .count();
-        work.opening(ClosingStep.KEPT_CLOSED, keptClosed, List.of());
-        work.batches(batches.batches(electionId), batches.sheets(electionId));
     }
 
     private static boolean isKeptClosed(EnvelopeNumber envelopeNo, Iterable<CourtOrder> orders) {
@@ -165,15 +183,14 @@ class ClosingChecks {
         return false;
     }
 
-    private List<ClosingLine> besides(ElectionId electionId, Election election, List<EnvelopeCase> all) {
-        Set<EnvelopeNumber> held = all.stream()
-                .filter(envelopeCase -> !envelopeCase.state().isOver())
-                .map(envelopeCase -> envelopeCase.key().envelopeNo())
-                .filter(number -> EnvelopeCounter.isHeld(number, election))
-                .collect(Collectors.toSet());
+    private List<ClosingLine> besides(ElectionId electionId, List<EnvelopeGroup> all) {
+        int held = all.stream()
+                .filter(group -> group.isUndecided() && group.held())
+                .mapToInt(EnvelopeGroup::number)
+                .sum();
         NoticeCounts told = notices.counts(electionId);
         List<ClosingLine> lines = new ArrayList<>();
-        lines.add(new ClosingLine(ClosingStep.HELD, held.size(), List.of()));
+        lines.add(new ClosingLine(ClosingStep.HELD, held, List.of()));
         lines.add(new ClosingLine(ClosingStep.ASK_LETTER, told.askEnvelopesNotSent(), List.of()));
         List<String> untold = noticed.rejectedUntold(electionId).stream()
                 .map(EnvelopeNumber::value)

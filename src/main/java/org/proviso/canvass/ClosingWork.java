@@ -9,10 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import org.proviso.canvass.outcomes.EnvelopeGroup;
 import org.proviso.canvass.steps.ClosingLine;
 import org.proviso.canvass.steps.ClosingStep;
-import org.proviso.intake.CastEnvelope;
 import org.proviso.release.Batch;
 import org.proviso.release.RemakeSheet;
 import org.proviso.review.CaseState;
@@ -44,15 +43,15 @@ final class ClosingWork {
         this.open = open;
     }
 
-    /** An envelope that is not decided, and that no court holds. */
-    void undecided(CaseState state, @Nullable CastEnvelope envelope) {
-        if (envelope == null || !isOpen(EnumSet.of(BalanceRule.NOTHING_PENDING))) {
+    /** Envelopes that are not decided, and that no court holds. */
+    void undecided(CaseState state, EnvelopeGroup envelopes) {
+        if (!isOpen(EnumSet.of(BalanceRule.NOTHING_PENDING))) {
             return;
         }
-        add(Objects.requireNonNull(UNDECIDED.get(state), "a state that is not over has its work"), 1);
-        VotingHours hours = envelope.inExtendedHours() ? VotingHours.EXTENDED : VotingHours.REGULAR;
+        add(Objects.requireNonNull(UNDECIDED.get(state), "a state that is not over has its work"), envelopes.number());
+        VotingHours hours = envelopes.castExtended() ? VotingHours.EXTENDED : VotingHours.REGULAR;
         undecidedAt.add(CanvassPlace.county(hours));
-        undecidedAt.add(CanvassPlace.location(CanvassPlace.nameOf(envelope), hours));
+        undecidedAt.add(CanvassPlace.location(CanvassPlace.nameOf(envelopes), hours));
     }
 
     /** What has to be recorded before any envelope that is ready may be decided. */

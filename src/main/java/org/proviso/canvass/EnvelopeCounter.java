@@ -1,24 +1,21 @@
 package org.proviso.canvass;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.proviso.canvass.outcomes.EnvelopeGroup;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Transmittal;
 import org.proviso.core.deciding.DecisionOutcome;
-import org.proviso.intake.CastEnvelope;
 import org.proviso.review.CaseState;
-import org.proviso.review.Decision;
-import org.proviso.review.EnvelopeCase;
 
 /**
- * Counts the envelopes of one group of hours by place, from what each room says of them: the envelopes themselves, the
- * states of their cases, the decisions that stand. Each is counted by itself, so that they can differ.
+ * Counts the envelopes of one group of hours by place: the envelopes themselves, the states of their cases, the decisions
+ * that stand. Each is counted by itself, so that they can differ.
  */
 final class EnvelopeCounter {
 
@@ -40,53 +37,44 @@ final class EnvelopeCounter {
     };
 
     private final FigureSums tally = new FigureSums();
-    private final Map<EnvelopeNumber, String> placeOf = new HashMap<>();
 
-    /** The envelopes of these hours. */
-    void envelopes(List<CastEnvelope> envelopes) {
-        for (CastEnvelope envelope : envelopes) {
-            String place = CanvassPlace.nameOf(envelope);
-            placeOf.put(envelope.envelopeNo(), place);
+    /** The envelopes of these hours, with their cases and decisions. */
+    void envelopes(List<EnvelopeGroup> groups) {
+        for (EnvelopeGroup group : groups) {
+            String place = CanvassPlace.nameOf(group);
             tally.atLeastZero(place, OF_EVERY_PLACE);
-            tally.add(place, Figure.RECEIVED, 1);
-            if (!envelope.issueReasons().isEmpty()) {
-                tally.add(place, Figure.BY_ISSUE_REASON, 1);
+            tally.add(place, Figure.RECEIVED, group.number());
+            if (!group.issueReasons().isEmpty()) {
+                tally.add(place, Figure.BY_ISSUE_REASON, group.number());
+            }
+            if (group.isRejectedForAReason()) {
+                tally.add(place, Figure.BY_REJECTION_REASON, group.number());
+            }
+            if (group.state() != null) {
+                tally.add(place, Figure.BY_STATE, group.number());
+                outcome(place, group, group.state());
             }
         }
     }
 
-    void cases(List<EnvelopeCase> cases, Map<EnvelopeNumber, Decision> decisions, Election election) {
-        for (EnvelopeCase envelopeCase : cases) {
-            EnvelopeNumber number = envelopeCase.key().envelopeNo();
-            String place = placeOf.get(number);
-            if (place != null) {
-                tally.add(place, Figure.BY_STATE, 1);
-                Figure outcome = outcome(envelopeCase, decisions.get(number));
-                tally.add(place, outcome, 1);
-                if (outcome == Figure.PENDING && isHeld(number, election)) {
-                    tally.add(place, Figure.HELD_BY_LAW, 1);
-                }
-            }
+    private void outcome(String place, EnvelopeGroup group, CaseState state) {
+        Figure outcome = outcome(state, group.outcome());
+        tally.add(place, outcome, group.number());
+        if (outcome == Figure.PENDING && group.held()) {
+            tally.add(place, Figure.HELD_BY_LAW, group.number());
         }
-        decisions.forEach((number, decision) -> {
-            if (placeOf.containsKey(number)
-                    && decision.as() == DecisionOutcome.REJECT
-                    && !decision.reasons().isEmpty()) {
-                tally.add(placeOf.get(number), Figure.BY_REJECTION_REASON, 1);
-            }
-        });
     }
 
-    private static Figure outcome(EnvelopeCase envelopeCase, @Nullable Decision decision) {
-        boolean settled = envelopeCase.state() == CaseState.DECIDED || envelopeCase.state() == CaseState.RELEASED;
-        if (settled && decision != null) {
-            return switch (decision.as()) {
+    private static Figure outcome(CaseState state, @Nullable DecisionOutcome decided) {
+        boolean settled = state == CaseState.DECIDED || state == CaseState.RELEASED;
+        if (settled && decided != null) {
+            return switch (decided) {
                 case COUNT -> Figure.COUNTED;
                 case COUNT_IN_PART -> Figure.COUNTED_IN_PART;
                 case REJECT -> Figure.REJECTED;
             };
         }
-        return switch (envelopeCase.state()) {
+        return switch (state) {
             case SENT_ON -> Figure.SENT_ON;
             case ENDED -> Figure.ENDED;
             default -> Figure.PENDING;

@@ -116,4 +116,11 @@ class FigureStore {
                 .query(EnvelopeNumber.class)
                 .list();
     }
+
+    int cureDefectCount(ElectionId electionId) {
+        return jdbc.sql("select count(*) from cure_defect where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+    }
 }

@@ -33,6 +33,18 @@ public class NoticeFigures {
         return notices.asked(electionId);
     }
 
+    /** How many envelopes those are. */
+    @Transactional(readOnly = true)
+    public int askedCount(ElectionId electionId) {
+        return notices.askedCount(electionId);
+    }
+
+    /** How many notices there are, due or sent, that a ballot does not count or counts in part, as the decision stands. */
+    @Transactional(readOnly = true)
+    public int outcomeCount(ElectionId electionId) {
+        return notices.outcomeCount(electionId);
+    }
+
     /** The envelope of each notice, due or sent, that a ballot does not count or counts in part, as the decision stands. */
     @Transactional(readOnly = true)
     public List<EnvelopeNumber> outcomes(ElectionId electionId) {

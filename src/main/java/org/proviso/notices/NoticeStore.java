@@ -78,6 +78,23 @@ class NoticeStore {
                 .list();
     }
 
+    int askedCount(ElectionId electionId) {
+        return jdbc.sql("select count(distinct envelope_no) from notice where election_id = ? and kind = ?")
+                .params(electionId, NoticeKind.ASK)
+                .query(Integer.class)
+                .single();
+    }
+
+    /** Notices of decisions that stand and do not count a ballot in full. */
+    int outcomeCount(ElectionId electionId) {
+        return jdbc.sql("""
+                        select count(*) from notice n
+                        join decision d on d.election_id = n.election_id and d.envelope_no = n.envelope_no
+                            and d.decision_no = n.decision_no
+                        where n.election_id = ? and n.withdrawn_at is null and d.set_aside_at is null
+                            and d.outcome <> 'count'""").param(electionId).query(Integer.class).single();
+    }
+
     void insertAsk(EnvelopeKey key, DueAsk due, LocalDateTime dueAt, boolean heldApart) {
         insert(new Row(key, NoticeKind.ASK, due.ask(), due.reason(), null, dueAt, heldApart, clock.instant()));
     }

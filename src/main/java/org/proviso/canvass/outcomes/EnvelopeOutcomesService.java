@@ -8,17 +8,11 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.canvass.outcomes.EnvelopeOutcomes.End;
 import org.proviso.core.ElectionId;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
-import org.proviso.intake.CastEnvelope;
-import org.proviso.intake.IntakeService;
-import org.proviso.review.CaseService;
+import org.proviso.election.ElectionService;
 import org.proviso.review.CaseState;
-import org.proviso.review.Decision;
-import org.proviso.review.EnvelopeCase;
-import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -26,57 +20,42 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class EnvelopeOutcomesService {
 
-    private final IntakeService intake;
-    private final CaseService cases;
-    private final DecisionService decisions;
+    private final EnvelopeGroups groups;
+    private final ElectionService elections;
     private final AccessService access;
 
-    EnvelopeOutcomesService(IntakeService intake, CaseService cases, DecisionService decisions, AccessService access) {
-        this.intake = intake;
-        this.cases = cases;
-        this.decisions = decisions;
+    EnvelopeOutcomesService(EnvelopeGroups groups, ElectionService elections, AccessService access) {
+        this.groups = groups;
+        this.elections = elections;
         this.access = access;
     }
 
     @Transactional(readOnly = true)
     public EnvelopeOutcomes outcomes(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
-        Map<EnvelopeNumber, Decision> standing = decisions.standing(electionId);
-        Map<EnvelopeNumber, End> ends = new TreeMap<>();
-        for (EnvelopeCase envelopeCase : cases.all(electionId)) {
-            ends.put(
-                    envelopeCase.key().envelopeNo(),
-                    end(envelopeCase.state(), standing.get(envelopeCase.key().envelopeNo())));
-        }
         Map<String, Map<End, Integer>> rows = new TreeMap<>();
-        for (CastEnvelope envelope : intake.castEnvelopes(electionId)) {
-            rows.computeIfAbsent(issued(envelope), any -> new EnumMap<>(End.class))
-                    .merge(ends.getOrDefault(envelope.envelopeNo(), End.NOT_YET), 1, Integer::sum);
-        }
-        return new EnvelopeOutcomes(rows, rejections(standing));
-    }
-
-    private static Map<Reason, Integer> rejections(Map<EnvelopeNumber, Decision> standing) {
         Map<Reason, Integer> rejections = new EnumMap<>(Reason.class);
-        standing.values().stream()
-                .filter(decision -> decision.as() == DecisionOutcome.REJECT)
-                .map(decision -> decision.reasons())
-                .filter(reasons -> !reasons.isEmpty())
-                .forEach(reasons -> rejections.merge(reasons.get(0), 1, Integer::sum));
-        return rejections;
+        for (EnvelopeGroup group : groups.of(elections.find(electionId).orElseThrow())) {
+            rows.computeIfAbsent(issued(group), any -> new EnumMap<>(End.class))
+                    .merge(end(group.state(), group.outcome()), group.number(), Integer::sum);
+            if (group.isRejectedForAReason()) {
+                rejections.merge(group.reasons().get(0), group.number(), Integer::sum);
+            }
+        }
+        return new EnvelopeOutcomes(rows, rejections);
     }
 
-    private static End end(CaseState state, @Nullable Decision decision) {
+    private static End end(@Nullable CaseState state, @Nullable DecisionOutcome outcome) {
         if (state == CaseState.SENT_ON) {
             return End.SENT_ON;
         }
         if (state == CaseState.ENDED) {
             return End.ENDED;
         }
-        if (decision == null) {
+        if (state == null || outcome == null) {
             return End.NOT_YET;
         }
-        return switch (decision.as()) {
+        return switch (outcome) {
             case COUNT -> End.COUNTED;
             case COUNT_IN_PART -> End.IN_PART;
             case REJECT -> End.REJECTED;
@@ -84,7 +63,7 @@ public class EnvelopeOutcomesService {
     }
 
     /** The first one given, as the survey counts each envelope once. */
-    private static String issued(CastEnvelope envelope) {
-        return envelope.issueReasons().stream().findFirst().map(DateWords::code).orElse("no reason given");
+    private static String issued(EnvelopeGroup group) {
+        return group.issueReasons().stream().findFirst().map(DateWords::code).orElse("no reason given");
     }
 }
