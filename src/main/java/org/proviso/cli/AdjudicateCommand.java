@@ -48,7 +48,7 @@ final class AdjudicateCommand implements Callable<Integer> {
     private int threads;
 
     @Mixin
-    private SetAsideOption setAside;
+    private final SetAsideOption setAside = new SetAsideOption();
 
     @Spec
     private CommandSpec spec;

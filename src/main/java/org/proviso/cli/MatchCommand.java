@@ -57,7 +57,7 @@ final class MatchCommand implements Callable<Integer> {
     private int threads = Runtime.getRuntime().availableProcessors();
 
     @Mixin
-    private SetAsideOption setAside;
+    private final SetAsideOption setAside = new SetAsideOption();
 
     @Spec
     private CommandSpec spec;

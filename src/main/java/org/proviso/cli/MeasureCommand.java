@@ -46,7 +46,7 @@ final class MeasureCommand implements Callable<Integer> {
     private int envelopes;
 
     @Mixin
-    private SetAsideOption setAside;
+    private final SetAsideOption setAside = new SetAsideOption();
 
     @Spec
     private CommandSpec spec;

@@ -57,7 +57,7 @@ final class WhatIfCommand implements Callable<Integer> {
     private LocalDateTime asOf;
 
     @Mixin
-    private SetAsideOption setAside;
+    private final SetAsideOption setAside = new SetAsideOption();
 
     @Spec
     private CommandSpec spec;

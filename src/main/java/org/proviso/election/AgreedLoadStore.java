@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -23,18 +24,25 @@ class AgreedLoadStore {
     /** Who agreed, and why. */
     record Agreed(UserName by, String because) {}
 
-    Optional<Agreed> find(String contentHash, String rowsHash) {
-        return jdbc.sql("select agreed_by, because from set_aside_agreed where content_hash = ? and rows_hash = ?")
-                .params(contentHash, rowsHash)
+    Optional<Agreed> find(ElectionId electionId, String contentHash, String rowsHash) {
+        return jdbc.sql(
+                        "select agreed_by, because from set_aside_agreed where election_id = ? and content_hash = ? and rows_hash = ?")
+                .params(electionId, contentHash, rowsHash)
                 .query((row, number) -> new Agreed(new UserName(row.getString(1)), row.getString(2)))
                 .optional();
     }
 
-    void add(String contentHash, String rowsHash, String because, UserName by) {
+    void add(ElectionId electionId, String contentHash, String rowsHash, String because, UserName by) {
         jdbc.sql("""
-                        insert into set_aside_agreed (content_hash, rows_hash, because, agreed_by, agreed_at)
-                        values (?, ?, ?, ?, ?)""")
-                .params(contentHash, rowsHash, because, by, OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
+                        insert into set_aside_agreed (election_id, content_hash, rows_hash, because, agreed_by, agreed_at)
+                        values (?, ?, ?, ?, ?, ?)""")
+                .params(
+                        electionId,
+                        contentHash,
+                        rowsHash,
+                        because,
+                        by,
+                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
                 .update();
     }
 }

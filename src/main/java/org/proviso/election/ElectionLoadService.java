@@ -132,7 +132,7 @@ public class ElectionLoadService {
                     read.first(),
                     read.rowsHash(),
                     read.needsTwo(share),
-                    agreed.find(hash, read.rowsHash())
+                    agreed.find(read.id(), hash, read.rowsHash())
                             .filter(earlier -> !isOf(earlier, supervisor))
                             .map(AgreedLoadStore.Agreed::because));
         }
@@ -166,7 +166,7 @@ public class ElectionLoadService {
     private record Decided(ActDoor.Permitted by, String seenHash, String because) {}
 
     private ActResult<LoadResult> loadWithoutAside(FolderWithoutRows read, String hash, Decided decided) {
-        Optional<AgreedLoadStore.Agreed> earlier = agreed.find(hash, read.rowsHash());
+        Optional<AgreedLoadStore.Agreed> earlier = agreed.find(read.id(), hash, read.rowsHash());
         ActDoor.Locked<ElectionFolder> locked = decided.by()
                 .lock(read::folder)
                 .refuse(this::isThere)
@@ -198,7 +198,12 @@ public class ElectionLoadService {
     }
 
     private ElectionId agree(ElectionFolder folder, String hash, FolderWithoutRows read, Decided decided) {
-        agreed.add(hash, read.rowsHash(), decided.because(), decided.by().user().userName());
+        agreed.add(
+                read.id(),
+                hash,
+                read.rowsHash(),
+                decided.because(),
+                decided.by().user().userName());
         return folder.election().id();
     }
 

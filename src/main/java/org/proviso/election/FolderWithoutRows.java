@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.function.LongConsumer;
+import org.proviso.core.ElectionId;
 import org.proviso.core.chain.Sha256;
 import org.proviso.files.SetAsideRow;
 import org.proviso.files.csv.SetAsideFile;
@@ -70,8 +71,8 @@ record FolderWithoutRows(ElectionFolder folder, Path rows, List<SetAsideRow> fir
         };
     }
 
-    int total() {
-        return folder.setAside().values().stream().mapToInt(Integer::intValue).sum();
+    ElectionId id() {
+        return folder.election().id();
     }
 
     @Override
