@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.proviso.files.InputException;
+import org.proviso.files.UploadFolder;
 
 /** Files on their way in, gathered in a folder of their own; a zip is unpacked there. Nothing is loaded from here alone. */
 final class FolderUpload implements AutoCloseable {
@@ -21,11 +22,7 @@ final class FolderUpload implements AutoCloseable {
     private final Path folder;
 
     FolderUpload() {
-        try {
-            folder = Files.createTempDirectory("proviso-upload");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        folder = UploadFolder.create();
     }
 
     /** Takes a file under its own name, or unpacks a zip; a name that leads out of the folder is refused. */

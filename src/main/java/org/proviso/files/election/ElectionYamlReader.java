@@ -1,6 +1,7 @@
 package org.proviso.files.election;
 
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -18,6 +20,7 @@ import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.files.InputException;
+import org.proviso.files.UploadFolder;
 import org.proviso.files.yaml.YamlDocument;
 import org.proviso.files.yaml.YamlNode;
 
@@ -26,14 +29,30 @@ public final class ElectionYamlReader {
 
     private ElectionYamlReader() {}
 
-    /** The election in the file; its id is the name of the folder the file lies in. */
+    private static final int LONGEST_NAME = 49;
+
+    /**
+     * The election in the file. Its id is the name of the folder the file lies in; of files that were sent without a folder,
+     * the election's own name with its date, as {@code alder-county-primary-2026-08-04}.
+     */
     public static Election read(Path file) {
         Path folder = file.toAbsolutePath().normalize().getParent();
         Path id = folder == null ? null : folder.getFileName();
         if (id == null) {
             throw new InputException(file.toString(), 0, "", "must lie in a folder, whose name is the election's id");
         }
-        return election(id.toString(), YamlDocument.read(file));
+        YamlNode root = YamlDocument.read(file);
+        return election(UploadFolder.isOne(folder) ? named(root) : id.toString(), root);
+    }
+
+    private static String named(YamlNode root) {
+        String plain = Normalizer.normalize(root.required("name").text(), Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-");
+        String name = plain.substring(0, Math.min(LONGEST_NAME, plain.length())).replaceAll("^-|-$", "");
+        return (name.isEmpty() ? "election" : name) + "-"
+                + root.required("date").date();
     }
 
     private static Election election(String id, YamlNode root) {

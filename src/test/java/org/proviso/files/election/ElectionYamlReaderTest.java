@@ -16,6 +16,7 @@ import org.proviso.core.CountyRuling;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.files.UploadFolder;
 
 class ElectionYamlReaderTest {
 
@@ -38,6 +39,29 @@ class ElectionYamlReaderTest {
 
     @TempDir
     Path folder;
+
+    @Test
+    void an_election_sent_without_a_folder_is_named_by_its_name_and_date() throws IOException {
+        assertThat(sent(GOOD)).isEqualTo("general-election-2026-11-03");
+        assertThat(sent(GOOD.replace("name: General Election", "name: \" Comt\u00e9 d'Aulne: 2nd Primary \"")))
+                .isEqualTo("comte-d-aulne-2nd-primary-2026-11-03");
+        assertThat(sent(GOOD.replace("name: General Election", "name: \u9078\u6319")))
+                .isEqualTo("election-2026-11-03");
+        assertThat(sent(GOOD.replace("name: General Election", "name: " + "Long ".repeat(30))))
+                .hasSizeLessThanOrEqualTo(60)
+                .endsWith("long-2026-11-03");
+    }
+
+    private static String sent(String text) throws IOException {
+        Path folder = UploadFolder.create();
+        Path file = Files.writeString(folder.resolve("election.yaml"), text);
+        try {
+            return ElectionYamlReader.read(file).id().value();
+        } finally {
+            Files.delete(file);
+            Files.delete(folder);
+        }
+    }
 
     @Test
     void reads_an_election_and_takes_its_id_from_the_folder() throws IOException {
