@@ -28,6 +28,11 @@ class EnvelopeListStore {
             (select coalesce(max(d.differing), 0) from affirmation_draft d where d.election_id = e.election_id
                 and d.envelope_no = e.envelope_no and d.finished = false)""";
 
+    /** Envelopes with a field that is not keyed, by that field: there are few. */
+    private static final String NOT_KEYED = """
+            select count(distinct f.envelope_no) from affirmation_field f
+            where f.election_id = ? and f.state = 'not_yet_keyed'""";
+
     private static final String LINE = "select e.*, " + WAITS + " as waits, " + KEYINGS + " as keyings, " + DIFFERING
             + " as differing from envelope e where e.election_id = :election";
 
@@ -42,8 +47,11 @@ class EnvelopeListStore {
     }
 
     List<IntakeEnvelopeRow> page(ElectionId electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
-        String sql = LINE + condition(filter) + " " + FOUND
-                + " order by e.place offset :offset rows fetch next :limit rows only";
+        // First which ones, from the index of their places, then how each was keyed.
+        String numbers = "select e.envelope_no from envelope e where e.election_id = :election and e.place >= 0"
+                + condition(filter) + " " + FOUND
+                + " order by e.election_id, e.place offset :offset rows fetch next :limit rows only";
+        String sql = LINE + " and e.envelope_no in (" + numbers + ") order by e.place";
         return asked(sql, electionId, sought)
                 .param("offset", offset)
                 .param("limit", limit)
@@ -52,6 +60,9 @@ class EnvelopeListStore {
     }
 
     int count(ElectionId electionId, EnvelopeFilter filter, String sought) {
+        if (filter == EnvelopeFilter.NOT_KEYED && sought.isBlank()) {
+            return jdbc.sql(NOT_KEYED).param(electionId).query(Integer.class).single();
+        }
         String sql =
                 "select count(*) from envelope e where e.election_id = :election" + condition(filter) + " " + FOUND;
         return asked(sql, electionId, sought).query(Integer.class).single();

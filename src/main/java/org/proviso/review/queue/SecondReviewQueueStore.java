@@ -115,7 +115,11 @@ class SecondReviewQueueStore {
                 .optional();
     }
 
-    /** Links that the match is sure of, of open cases, whose voter has no other envelope. */
+    /**
+     * Links that the match is sure of, of open cases, whose voter has no other envelope. Read in the order of the cases' key,
+     * so that the first page ends where it is full: {@code coalesce} keeps H2 from indexes of other columns, which lead
+     * to every open case and a sort.
+     */
     List<SureLink> sureLinks(ElectionId electionId, int limit) {
         return jdbc.sql("""
                         select c.election_id, c.envelope_no, c.version, a.last_name as "last", a.first_name as "first",
@@ -123,13 +127,14 @@ class SecondReviewQueueStore {
                         from envelope_case c
                         join link l on l.election_id = c.election_id and l.envelope_no = c.envelope_no
                         join affirmation a on a.election_id = c.election_id and a.envelope_no = c.envelope_no
-                        where c.election_id = :election and c.state = 'open' and c.person_id is null
+                        where c.election_id = :election and c.envelope_no > ''
+                            and coalesce(c.state, '') = 'open' and coalesce(c.person_id, '') = ''
                             and l.identity = 'presumed'
                             and l.link_no = (select max(n.link_no) from link n
                                 where n.election_id = c.election_id and n.envelope_no = c.envelope_no)
                             and not exists (select 1 from link o where o.election_id = c.election_id
                                 and o.voter_id = l.voter_id and o.envelope_no <> c.envelope_no)
-                        order by c.envelope_no limit :limit""").param("election", electionId).param("limit", limit).query(Sure.class).list().stream()
+                        order by c.election_id, c.envelope_no limit :limit""").param("election", electionId).param("limit", limit).query(Sure.class).list().stream()
                 .map(Sure::link)
                 .toList();
     }
