@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.concurrent.Callable;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.files.election.ElectionFolder;
+import org.proviso.files.mapping.MappedFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,6 +51,9 @@ final class AdjudicateCommand implements Callable<Integer> {
     @Mixin
     private final SetAsideOption setAside = new SetAsideOption();
 
+    @Mixin
+    private MappingOption mapping = new MappingOption();
+
     @Spec
     private CommandSpec spec;
 
@@ -59,7 +63,13 @@ final class AdjudicateCommand implements Callable<Integer> {
         OutputFolder target = OutputFolder.claim(out);
         print.println("Reading " + folder + " ...");
         print.flush();
-        ElectionFolder election = setAside.read(folder, print);
+        try (MappedFolder mapped = mapping.folder(folder)) {
+            mapped.warnings().forEach(warning -> print.println("warning: " + warning));
+            return adjudicate(mapped.read(() -> setAside.read(mapped.folder(), print)), target, print);
+        }
+    }
+
+    private int adjudicate(ElectionFolder election, OutputFolder target, PrintWriter print) {
         election.warnings().forEach(warning -> print.println("warning: " + warning));
         LocalDateTime moment =
                 asOf == null ? election.election().date().plusDays(1).atTime(12, 0) : asOf;

@@ -35,6 +35,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             WhatIfCommand.class,
             VerifyLedgerCommand.class,
             MatchCommand.class,
+            ProposeMappingCommand.class,
             ReplayCommand.class,
             ExportLedgerCommand.class,
             RebuildStatusCommand.class,

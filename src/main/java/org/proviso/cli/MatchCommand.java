@@ -17,6 +17,9 @@ import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.files.InputException;
 import org.proviso.files.SetAside;
+import org.proviso.files.mapping.MappedFolder;
+import org.proviso.files.mapping.Mapping;
+import org.proviso.files.mapping.MappingReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,6 +62,9 @@ final class MatchCommand implements Callable<Integer> {
     @Mixin
     private final SetAsideOption setAside = new SetAsideOption();
 
+    @Mixin
+    private MappingOption mapping = new MappingOption();
+
     @Spec
     private CommandSpec spec;
 
@@ -69,6 +75,26 @@ final class MatchCommand implements Callable<Integer> {
         }
         PrintWriter print = spec.commandLine().getOut();
         PrintWriter warnings = spec.commandLine().getErr();
+        try (MappedFolder mapped = MappedFolder.ofSingleFiles()) {
+            mapping.files().forEach(file -> convert(file, mapped));
+            mapped.warnings().forEach(warning -> warnings.println("warning: " + warning));
+            return mapped.read(() -> match(print, warnings));
+        }
+    }
+
+    /** A mapping is for the roll or for the envelopes, whatever these files are named. */
+    private void convert(Path file, MappedFolder mapped) {
+        Mapping read = MappingReader.read(file);
+        switch (read.list()) {
+            case ROLL -> roll = mapped.convert(roll, read);
+            case ENVELOPES -> envelopes = mapped.convert(envelopes, read);
+            default ->
+                throw new InputException(
+                        file.getFileName().toString(), 0, "list", "is neither the roll nor the envelopes");
+        }
+    }
+
+    private int match(PrintWriter print, PrintWriter warnings) {
         long start = System.nanoTime();
         List<String> ofEnvelopes = Collections.synchronizedList(new ArrayList<>());
         Supplier<List<MatchQuery>> reading = reading(ofEnvelopes::add);

@@ -17,6 +17,7 @@ import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.ElectionClocks;
 import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.files.election.ElectionFolder;
+import org.proviso.files.mapping.MappedFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,12 +49,21 @@ final class MeasureCommand implements Callable<Integer> {
     @Mixin
     private final SetAsideOption setAside = new SetAsideOption();
 
+    @Mixin
+    private MappingOption mapping = new MappingOption();
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        ElectionFolder election = setAside.read(folder, spec.commandLine().getOut());
+        try (MappedFolder mapped = mapping.folder(folder)) {
+            measure(mapped.read(() -> setAside.read(mapped.folder(), spec.commandLine().getOut())));
+        }
+        return 0;
+    }
+
+    private void measure(ElectionFolder election) {
         LocalDateTime moment = election.election().date().plusDays(1).atTime(12, 0);
         AdjudicationRun run = AdjudicationRun.of(election, moment, 2);
         List<Envelope> all = election.envelopes();
@@ -69,7 +79,6 @@ final class MeasureCommand implements Callable<Integer> {
         measure(
                 "assessments of facts already found",
                 number -> Assessment.assess(facts.get(number % facts.size()), setting));
-        return 0;
     }
 
     private void measure(String what, IntFunction<Assessment> assess) {

@@ -18,6 +18,7 @@ import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.files.election.ElectionFolder;
+import org.proviso.files.mapping.MappedFolder;
 import org.proviso.files.packs.RulePacks;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,6 +60,9 @@ final class WhatIfCommand implements Callable<Integer> {
     @Mixin
     private final SetAsideOption setAside = new SetAsideOption();
 
+    @Mixin
+    private MappingOption mapping = new MappingOption();
+
     @Spec
     private CommandSpec spec;
 
@@ -67,7 +71,13 @@ final class WhatIfCommand implements Callable<Integer> {
         if (pack.isEmpty() && changed.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "name another --pack, or a value with --set");
         }
-        ElectionFolder election = setAside.read(folder, spec.commandLine().getOut());
+        try (MappedFolder mapped = mapping.folder(folder)) {
+            compare(mapped.read(() -> setAside.read(mapped.folder(), spec.commandLine().getOut())));
+        }
+        return 0;
+    }
+
+    private void compare(ElectionFolder election) {
         LocalDateTime moment =
                 asOf == null ? election.election().date().plusDays(1).atTime(12, 0) : asOf;
         AdjudicationRun before = AdjudicationRun.of(election, moment, 2);
@@ -78,7 +88,6 @@ final class WhatIfCommand implements Callable<Integer> {
                     .ifPresent(differences::add);
         }
         print(before, after, differences);
-        return 0;
     }
 
     /** The other rules: rulings of the county hold under them too; a value set goes before all. */

@@ -9,6 +9,7 @@
             "files :: election",
             "files :: flow",
             "files :: ledger",
+            "files :: mapping",
             "files :: packs",
             "files :: roll",
             "ledger",

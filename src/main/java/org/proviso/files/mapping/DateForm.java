@@ -1,5 +1,6 @@
 package org.proviso.files.mapping;
 
+import java.text.ParsePosition;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -41,6 +42,8 @@ public final class DateForm {
             "MMDDYY");
 
     private static final List<String> TIMES = List.of(" HH:MM", " HH:MM AM", "THH:MM", " HHMM");
+
+    private static final int LONGEST = 40;
 
     private static final List<String> PARTS = List.of("YYYY", "YY", "MON", "MM", "DD");
 
@@ -102,7 +105,14 @@ public final class DateForm {
                 .map(at -> at.withNano(0).toString());
     }
 
+    /** Looked at without resolving first: an exception for each text that is no date takes too long in a large file. */
     private Optional<TemporalAccessor> parsed(String value) {
+        ParsePosition read = new ParsePosition(0);
+        if (value.length() > LONGEST
+                || format.parseUnresolved(value, read) == null
+                || read.getIndex() < value.length()) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(format.parse(value));
         } catch (DateTimeException e) {

@@ -161,12 +161,13 @@ public final class FileRecognizer {
                 }
             }
         }
+        List<DateForm> dates = DateForm.all(pivot);
         return new Recognized(
                 form,
                 sure,
                 shown,
                 count,
-                profiles.stream().map(profile -> profile.built(pivot)).toList());
+                profiles.stream().map(profile -> profile.built(dates)).toList());
     }
 
     private static Set<String> knownNames() {

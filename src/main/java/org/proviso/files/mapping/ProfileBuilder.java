@@ -13,7 +13,7 @@ final class ProfileBuilder {
     /** With more different values a column is no column of codes. */
     private static final int CODES = 40;
 
-    private static final int TEXTS = 1_000;
+    private static final int TEXTS = 500;
     private static final int EARLIEST_YEAR = 1880;
     private static final int LATEST_YEAR = 2100;
 
@@ -22,9 +22,11 @@ final class ProfileBuilder {
     private final List<String> texts = new ArrayList<>();
     private long filled;
     private boolean many;
+    private final boolean named;
 
     ProfileBuilder(String name) {
         this.name = name;
+        this.named = OurField.plain(name).matches(".*(date|dob|birth|dt).*");
     }
 
     void add(String text) {
@@ -41,15 +43,22 @@ final class ProfileBuilder {
         }
     }
 
-    ColumnProfile built(int pivot) {
+    ColumnProfile built(List<DateForm> known) {
         Map<String, Long> codes = many ? Map.of() : new LinkedHashMap<>(values);
         ColumnProfile plain = new ColumnProfile(name, filled, codes, List.copyOf(texts), List.of());
-        List<DateForm> forms = DateForm.all(pivot).stream()
-                .filter(form -> plain.nearlyAll(text -> isDate(form, text)))
-                .sorted(Comparator.comparingLong((DateForm form) -> fitting(form))
-                        .reversed())
-                .toList();
+        boolean mayBeDates = plain.nearlyAll(ProfileBuilder::hasDigits);
+        List<DateForm> forms = !mayBeDates
+                ? List.of()
+                : known.stream()
+                        .filter(form -> plain.nearlyAll(text -> isDate(form, text)))
+                        .sorted(Comparator.comparingLong(this::fitting).reversed())
+                        .toList();
         return new ColumnProfile(name, filled, codes, plain.texts(), forms);
+    }
+
+    /** Every date has at least a day and a year in digits. */
+    private static boolean hasDigits(String text) {
+        return text.chars().filter(Character::isDigit).count() > 2;
     }
 
     private long fitting(DateForm form) {
@@ -58,7 +67,6 @@ final class ProfileBuilder {
 
     /** Six digits alone are any number; eight are a date only where the year can be one. */
     private boolean isDate(DateForm form, String text) {
-        boolean named = OurField.plain(name).matches(".*(date|dob|birth|dt).*");
         boolean isOnlyDigits = text.chars().allMatch(Character::isDigit);
         return (named || !isOnlyDigits || text.length() > 6)
                 && form.date(text)
