@@ -39,6 +39,15 @@ final class FolderUpload implements AutoCloseable {
         }
     }
 
+    /** Puts a text among the files, under that name, beside those that came. */
+    void put(String name, String text) {
+        try {
+            Files.writeString(election().resolve(name), text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private void unpack(String name, Path file) throws IOException {
         long left = MOST;
         try (InputStream in = Files.newInputStream(file);

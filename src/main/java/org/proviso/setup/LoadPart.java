@@ -7,6 +7,11 @@ import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.server.streams.UploadHandler;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
@@ -17,6 +22,12 @@ import org.proviso.election.ElectionLoadService;
 import org.proviso.election.LoadResult;
 import org.proviso.election.LookedAtFolder;
 import org.proviso.files.InputException;
+import org.proviso.files.packs.RulePacks;
+import org.proviso.setup.first.ElectionFacts;
+import org.proviso.setup.first.ElectionFactsForm;
+import org.proviso.setup.first.NeededFile;
+import org.proviso.setup.first.NeededFilesTable;
+import org.proviso.setup.first.TemplateFile;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.WorkingElection;
@@ -26,12 +37,15 @@ final class LoadPart extends Div {
 
     private static final CompletableFuture<?> NOTHING = CompletableFuture.completedFuture("");
 
+    private static final String ELECTION = "election.yaml";
+
     private final transient ElectionLoadService elections;
     private final transient AccessService access;
     private final transient WorkingElection workplace;
     private final Paragraph came = new Paragraph();
     private final Div problem = new Div();
     private final Upload upload;
+    private final NeededFilesTable needed;
     private transient FolderUpload files = new FolderUpload();
     private transient CompletableFuture<?> loading = NOTHING;
     private transient CompletableFuture<?> looking = NOTHING;
@@ -40,6 +54,7 @@ final class LoadPart extends Div {
         this.elections = elections;
         this.access = access;
         this.workplace = workplace;
+        needed = new NeededFilesTable(workplace.election().isEmpty());
         upload = new Upload(UploadHandler.toTempFile((metadata, file) -> take(metadata.fileName(), file)));
         upload.setDropLabel(new com.vaadin.flow.component.html.Span("or drop them here"));
         ActButton choose = new ActButton("Choose files");
@@ -54,6 +69,8 @@ final class LoadPart extends Div {
                 new Paragraph(
                         "Choose the election folder as one zip file, or its files: election.yaml, contests.csv, roll.csv and so on."
                                 + " All files are checked together. Where rows of an outside list have errors, you decide."),
+                needed,
+                new ElectionFactsForm(packs(), this::take),
                 upload,
                 came,
                 problem,
@@ -65,12 +82,31 @@ final class LoadPart extends Div {
         try {
             access.demand(Permission.LOAD_FILES);
             files.take(name, file.toPath());
-            came.setText("Files chosen: " + String.join(", ", files.names()) + ".");
+            tell();
         } catch (InputException e) {
             show(e);
         } finally {
             file.delete();
         }
+    }
+
+    private void take(ElectionFacts facts) {
+        access.demand(Permission.LOAD_FILES);
+        files.put(ELECTION, facts.yaml());
+        tell();
+        MessageLine.done("The facts of " + facts.name() + " are among the files. Choose the others.");
+    }
+
+    private void tell() {
+        List<String> names = files.names();
+        came.setText("Files chosen: " + String.join(", ", names) + ".");
+        needed.show(names);
+    }
+
+    private static Map<String, String> packs() {
+        Map<String, String> words = new LinkedHashMap<>();
+        RulePacks.bundled().forEach(pack -> words.put(pack, pack));
+        return words;
     }
 
     private void over() {
@@ -80,6 +116,7 @@ final class LoadPart extends Div {
         files.close();
         files = new FolderUpload();
         came.setText("");
+        needed.show(List.of());
         problem.removeAll();
         upload.clearFileList();
     }
@@ -91,6 +128,18 @@ final class LoadPart extends Div {
             return;
         }
         problem.removeAll();
+        List<String> names = files.names();
+        List<String> missing = new ArrayList<>(NeededFilesTable.missing(names));
+        if (!names.contains(ELECTION)) {
+            missing.add(0, ELECTION);
+        }
+        if (!missing.isEmpty()) {
+            MessageLine.refused("Not loaded. Still missing: " + String.join(", ", missing) + ".");
+            return;
+        }
+        Arrays.stream(NeededFile.values())
+                .filter(file -> file.mayComeLater() && !names.contains(file.file()))
+                .forEach(file -> files.put(file.file(), TemplateFile.empty(file)));
         Path folder = files.election();
         loading = BackgroundWork.begin(() -> elections.load(folder), this::loaded, why -> failed(folder, why));
     }

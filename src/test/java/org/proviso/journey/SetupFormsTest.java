@@ -12,6 +12,7 @@ import static org.proviso.journey.PageDriver.wrong;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
@@ -157,6 +158,44 @@ class SetupFormsTest {
                 .map(named -> named.recorded().ruling())
                 .filter(ruling -> ruling.rule().equals("signature.no_exemplar"))
                 .toList();
+    }
+
+    /** The ElectionFactsForm: what is typed stands for election.yaml among the files. */
+    @Test
+    void the_facts_of_an_election_are_typed_and_what_is_missing_is_named() {
+        pages.on("set-up", "carl", () -> {
+            press("Load election");
+            assertThat(MessageLine.words()).startsWith("Not loaded. Still missing: election.yaml, contests.csv");
+            type("election-name", "Special");
+            type("election-date", "soon");
+            type("quorum", "4");
+            type("members", "3");
+            type("zone", "Nowhere/Here");
+            press("Use these facts");
+            assertThat(MessageLine.words()).isEqualTo("Not used. Check the highlighted fields.");
+            assertThat(wrong("county")).isEqualTo("Required.");
+            assertThat(wrong("election-date")).startsWith("Enter the month, day and year");
+            assertThat(wrong("quorum")).isEqualTo("A number from 1 to the number of members.");
+            assertThat(wrong("zone")).startsWith("Not a time zone.");
+            type("election-date", "12/1/2026");
+            type("quorum", "2");
+            type("zone", "America/Chicago");
+            Map.of(
+                            "county", "Osprey County",
+                            "polls-close", "8:00 pm",
+                            "office-name", "Osprey Office",
+                            "office-address", "1 Pier Rd, Osprey 49000",
+                            "office-phone", "555-0142",
+                            "office-email", "office@example.org",
+                            "office-hours", "8 to 5")
+                    .forEach(PageDriver::type);
+            press("Use these facts");
+            assertThat(said()).contains("Files chosen: election.yaml.");
+            press("Load election");
+            assertThat(MessageLine.words())
+                    .isEqualTo("Not loaded. Still missing: contests.csv, ballot-styles.csv, precincts.csv, streets.csv,"
+                            + " roll.csv, mail-ballots.csv, check-ins.csv.");
+        });
     }
 
     @Test

@@ -1,4 +1,4 @@
-package org.proviso.setup;
+package org.proviso.setup.people;
 
 import org.proviso.access.OfficeUser;
 import org.proviso.access.UserService;

@@ -1,4 +1,4 @@
-package org.proviso.setup;
+package org.proviso.setup.people;
 
 import java.util.Set;
 import org.proviso.access.CreateUser;

@@ -1,4 +1,4 @@
-package org.proviso.setup;
+package org.proviso.setup.people;
 
 import org.proviso.access.ChangePerson;
 import org.proviso.access.OfficeUser;

@@ -1,4 +1,4 @@
-package org.proviso.setup;
+package org.proviso.setup.rules;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.html.Div;
