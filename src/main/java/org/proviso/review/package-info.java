@@ -14,6 +14,7 @@
             "election :: clock",
             "election :: orders",
             "roll",
+            "roll :: aside",
             "intake",
             "intake :: correction",
             "intake :: cure",

@@ -20,6 +20,7 @@ import org.proviso.files.election.MailBallotReader;
 import org.proviso.files.election.VotedElsewhereReader;
 import org.proviso.files.roll.RollReader;
 import org.proviso.files.roll.VriRollReader;
+import org.proviso.roll.aside.SetAsideList;
 import org.springframework.stereotype.Component;
 
 /** Reads one list through the same strict readers as an election folder, and writes it as a snapshot. */
@@ -68,6 +69,17 @@ class ListLoader {
                 asides.add(id, snapshot.number(), list, isJson(file) ? "" : CsvTable.headerAsItCame(file));
             }
             return snapshot;
+        }
+    }
+
+    /** Only reads: throws where a row is bad. */
+    void check(SnapshotKind kind, Path file) {
+        Consumer<String> unheard = warning -> {};
+        switch (kind) {
+            case ROLL -> RollReader.read(file, unheard, voter -> {});
+            case MAIL_BALLOTS -> MailBallotReader.read(file, unheard);
+            case CHECK_INS -> CheckInReader.read(file, unheard);
+            case VOTED_ELSEWHERE -> VotedElsewhereReader.read(file, unheard);
         }
     }
 

@@ -3,12 +3,16 @@ package org.proviso.roll;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.files.SetAsideRow;
+import org.proviso.files.csv.CsvLine;
 import org.proviso.files.csv.CsvOutput;
 import org.proviso.files.csv.SetAsideFile;
+import org.proviso.files.roll.RollReader;
+import org.proviso.roll.aside.MendableRow;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -61,6 +65,19 @@ public class ListReadService {
         CsvOutput.write(to, SetAsideFile.HEADER.size(), out -> {
             out.row(SetAsideFile.HEADER);
             asides.each(electionId, snapshotNo, row -> out.row(SetAsideFile.forSpreadsheet(row)));
+        });
+    }
+
+    /** A row that is set aside, ready to be mended by hand; {@code row} is its place among them, from 1. */
+    @Transactional(readOnly = true)
+    public Optional<MendableRow> toMend(ElectionId electionId, int snapshotNo, int row) {
+        access.demand(Permission.LOAD_FILES);
+        String header = asides.header(electionId, snapshotNo);
+        return asides.row(electionId, snapshotNo, row).map(found -> {
+            String hash = asides.find(electionId, snapshotNo).rowsHash();
+            return header.isEmpty()
+                    ? new MendableRow(found, hash, RollReader.columnNames(), List.of())
+                    : new MendableRow(found, hash, CsvLine.cells(header), CsvLine.cells(found.asItCame()));
         });
     }
 }

@@ -11,6 +11,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.Voter;
 import org.proviso.core.VoterId;
 import org.proviso.core.matching.index.VoterLookup;
+import org.proviso.roll.aside.UnreadRollRows;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 

@@ -6,10 +6,13 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
 import org.proviso.files.SetAsideRow;
+import org.proviso.roll.aside.MendRow;
+import org.proviso.roll.aside.SetAsideList;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -107,6 +110,75 @@ class SetAsideStore {
                         where election_id = ? and snapshot_no = ? and decided_by is null""")
                 .params(because, by, OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC), electionId, snapshot)
                 .update();
+    }
+
+    /** One row by its place among those of its list. */
+    Optional<SetAsideRow> row(ElectionId electionId, int snapshot, int row) {
+        return after(electionId, snapshot, row - 1, 1).stream().findFirst();
+    }
+
+    /** The header under which the rows of a list stood; empty of a file that is no CSV file. */
+    String header(ElectionId electionId, int snapshot) {
+        return jdbc.sql("select header from set_aside_list where election_id = ? and snapshot_no = ?")
+                .params(electionId, snapshot)
+                .query(String.class)
+                .optional()
+                .orElse("");
+    }
+
+    /** A newer list has the rows of the one before aside, but for one that is mended, and what was decided of them. */
+    void carryOver(ElectionId electionId, int from, int to, int without, String hash) {
+        jdbc.sql("""
+                        insert into set_aside_row (election_id, snapshot_no, row_no, list, line_no, column_name, reason,
+                            as_it_came)
+                        select election_id, cast(? as integer), case when row_no > ? then row_no - 1 else row_no end, list,
+                            line_no, column_name, reason, as_it_came
+                        from set_aside_row where election_id = ? and snapshot_no = ? and row_no <> ?""").params(to, without, electionId, from, without).update();
+        jdbc.sql("""
+                        insert into set_aside_list (election_id, snapshot_no, rows_aside, rows_hash, header, because,
+                            decided_by, decided_at)
+                        select election_id, cast(? as integer), rows_aside - 1, cast(? as varchar), header, because,
+                            decided_by, decided_at
+                        from set_aside_list where election_id = ? and snapshot_no = ? and rows_aside > 1""").params(to, hash, electionId, from).update();
+    }
+
+    /** Keeps what a person made of a row, beside how it came. */
+    void mended(ElectionId electionId, int to, int from, MendRow row, String mended, UserName by) {
+        jdbc.sql("""
+                        insert into set_aside_mended (election_id, snapshot_no, from_no, list, line_no, as_it_came, mended,
+                            because, mended_by, mended_at)
+                        select election_id, cast(? as integer), snapshot_no, list, line_no, as_it_came, cast(? as varchar),
+                            cast(? as varchar), cast(? as varchar), cast(? as timestamp with time zone)
+                        from set_aside_row where election_id = ? and snapshot_no = ? and row_no = ?""")
+                .params(
+                        to,
+                        mended,
+                        row.because(),
+                        by,
+                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC),
+                        electionId,
+                        from,
+                        row.rowNo())
+                .update();
+    }
+
+    /** How many rows of a list, or of one it was made from, a person mended. */
+    int mendedIn(ElectionId electionId, int snapshot) {
+        int count = 0;
+        Optional<Integer> from = mendedFrom(electionId, snapshot);
+        while (from.isPresent()) {
+            count++;
+            from = mendedFrom(electionId, from.get());
+        }
+        return count;
+    }
+
+    /** The list of which a row was mended to make this one. */
+    Optional<Integer> mendedFrom(ElectionId electionId, int snapshot) {
+        return jdbc.sql("select from_no from set_aside_mended where election_id = ? and snapshot_no = ?")
+                .params(electionId, snapshot)
+                .query(Integer.class)
+                .optional();
     }
 
     /** The rows of a list that the office refused go with it. */

@@ -8,6 +8,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.chain.Sha256;
 import org.proviso.files.SetAside;
 import org.proviso.files.SetAsideRow;
+import org.proviso.roll.aside.SetAsideList;
 
 /**
  * Writes the rows of one list that are set aside into their table, slice by slice, and takes their hash. The hash begins

@@ -12,6 +12,8 @@ import org.proviso.core.UserName;
 import org.proviso.core.VoterId;
 import org.proviso.election.ElectionService;
 import org.proviso.files.ContentHash;
+import org.proviso.files.InputException;
+import org.proviso.roll.aside.MendRow;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -29,6 +31,7 @@ public class SnapshotService {
     private final SnapshotComparisonStore comparisons;
     private final DifferenceWords words;
     private final SetAsideStore asides;
+    private final MendedRows mended;
     private final ElectionService elections;
 
     SnapshotService(
@@ -37,7 +40,9 @@ public class SnapshotService {
             SnapshotComparisonStore comparisons,
             DifferenceWords words,
             SetAsideStore asides,
+            MendedRows mended,
             ElectionService elections) {
+        this.mended = mended;
         this.asides = asides;
         this.snapshots = snapshots;
         this.loader = loader;
@@ -95,6 +100,31 @@ public class SnapshotService {
     @Transactional(propagation = Propagation.MANDATORY)
     public void useWithoutAside(ElectionId electionId, int snapshotNo, String because, UserName by) {
         asides.decide(electionId, snapshotNo, because, by);
+    }
+
+    /**
+     * Makes a newer list of one with a row of it mended; empty where it has a row of that key already. Throws {@link
+     * org.proviso.files.InputException} where the row still does not read.
+     */
+    @Transactional(propagation = Propagation.MANDATORY, noRollbackFor = InputException.class)
+    public Optional<StagedList> mend(MendRow row, UserName by) {
+        Snapshot list = demand(row.electionId(), row.snapshotNo());
+        return mended.mend(row.electionId(), list, row, by).map(number -> staged(row.electionId(), number));
+    }
+
+    /** Whether a list was made by mending a row of another one. */
+    @Transactional(readOnly = true)
+    public boolean isMended(ElectionId electionId, int snapshotNo) {
+        return asides.mendedFrom(electionId, snapshotNo).isPresent();
+    }
+
+    /** Whether a list was made by mending a row of one that is no longer in use: it would take back what came since. */
+    @Transactional(readOnly = true)
+    public boolean isOvertaken(ElectionId electionId, int snapshotNo) {
+        SnapshotKind kind = demand(electionId, snapshotNo).kind();
+        return asides.mendedFrom(electionId, snapshotNo)
+                .filter(from -> from != snapshots.inUse(electionId, kind))
+                .isPresent();
     }
 
     /** A list that was never put in use and that nobody decided to use goes, with the rows that were set aside. */
@@ -156,7 +186,8 @@ public class SnapshotService {
                 byLine ? Set.of() : comparisons.touched(electionId, kind, inUse, snapshot.number()),
                 byLine ? comparisons.changedLines(electionId, inUse, snapshot.number()) : List.of(),
                 List.copyOf(warnings),
-                asides.find(electionId, snapshot.number()));
+                asides.find(electionId, snapshot.number()),
+                snapshot.number() == inUse ? 0 : asides.mendedIn(electionId, inUse));
     }
 
     private Snapshot demand(ElectionId electionId, int snapshotNo) {

@@ -58,7 +58,8 @@ class SnapshotStore {
         }
     }
 
-    private static String table(SnapshotKind kind) {
+    /** The table of a kind's rows. */
+    static String table(SnapshotKind kind) {
         return switch (kind) {
             case ROLL -> "voter";
             case MAIL_BALLOTS -> "mail_ballot";
@@ -101,6 +102,14 @@ class SnapshotStore {
                             and c.kind = s.kind and c.snapshot_no = s.snapshot_no
                         left join set_aside_list a on a.election_id = s.election_id and a.snapshot_no = s.snapshot_no
                         where s.election_id = ? order by s.kind, s.snapshot_no desc""").param(electionId).query(HeldList.class).list();
+    }
+
+    /** Of a list by its number. */
+    String hashOf(ElectionId electionId, int number) {
+        return jdbc.sql("select content_hash from snapshot where election_id = ? and snapshot_no = ?")
+                .params(electionId, number)
+                .query(String.class)
+                .single();
     }
 
     /** Of the list in use. */

@@ -10,9 +10,13 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import org.proviso.review.news.NewerFileService;
 import org.proviso.roll.HeldList;
 import org.proviso.roll.ListReadService;
 import org.proviso.roll.SnapshotKind;
+import org.proviso.setup.aside.MendRowSheet;
+import org.proviso.setup.aside.SetAsideChoice;
+import org.proviso.setup.aside.SetAsideTable;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -22,9 +26,13 @@ import org.proviso.ui.frame.ElectionLine;
 final class ListsPart extends Div {
 
     private final transient ListReadService reads;
+    private final transient NewerFileService newer;
     private final ElectionLine election;
+    private final transient Runnable after;
 
-    ListsPart(ListReadService reads, ElectionLine election) {
+    ListsPart(ListReadService reads, NewerFileService newer, ElectionLine election, Runnable after) {
+        this.newer = newer;
+        this.after = after;
         this.reads = reads;
         this.election = election;
         ZoneId zone = election.zone();
@@ -56,9 +64,24 @@ final class ListsPart extends Div {
         rows.add(
                 new Paragraph(
                         "These rows could not be read and are not in use. " + SetAsideChoice.atStake(list.kind())),
-                new SetAsideTable(reads, election.id(), list.snapshotNo(), list.rowsAside()));
+                table(list, rows));
         rows.getFooter().add(new ActButton("Close").does(rows::close));
         rows.open();
+    }
+
+    private SetAsideTable table(HeldList list, Dialog rows) {
+        return list.inUse()
+                ? new SetAsideTable(reads, election.id(), list.snapshotNo(), row -> mend(list, row, rows))
+                : new SetAsideTable(reads, election.id(), list.snapshotNo(), list.rowsAside());
+    }
+
+    private void mend(HeldList list, int row, Dialog rows) {
+        reads.toMend(election.id(), list.snapshotNo(), row)
+                .ifPresent(mendable -> new MendRowSheet(newer, election.id(), list.snapshotNo(), row, mendable, () -> {
+                            rows.close();
+                            after.run();
+                        })
+                        .open());
     }
 
     static String words(SnapshotKind kind) {

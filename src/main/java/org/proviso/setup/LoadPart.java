@@ -23,6 +23,7 @@ import org.proviso.election.LoadResult;
 import org.proviso.election.LookedAtFolder;
 import org.proviso.files.InputException;
 import org.proviso.files.packs.RulePacks;
+import org.proviso.setup.aside.LoadWithoutRows;
 import org.proviso.setup.first.ElectionFacts;
 import org.proviso.setup.first.ElectionFactsForm;
 import org.proviso.setup.first.NeededFile;

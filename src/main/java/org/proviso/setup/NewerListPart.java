@@ -20,6 +20,7 @@ import org.proviso.review.news.NewerFileService;
 import org.proviso.roll.ListReadService;
 import org.proviso.roll.SnapshotKind;
 import org.proviso.roll.StagedList;
+import org.proviso.setup.aside.SetAsideChoice;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -98,6 +99,13 @@ final class NewerListPart extends Div {
                 + (staged.known() ? " (this file was already loaded)" : "") + "; " + touched
                 + (touched == 1 ? " differs" : " differ") + " from the list in use."));
         staged.warnings().forEach(warning -> shown.add(new Paragraph(warning)));
+        if (staged.mendedInUse() > 0) {
+            Paragraph lost = new Paragraph(UsDates.count(staged.mendedInUse(), "row") + " of the list in use "
+                    + (staged.mendedInUse() == 1 ? "was" : "were")
+                    + " mended by hand. This list takes its place with the rows as they are in the file.");
+            lost.addClassName("warn");
+            shown.add(lost);
+        }
         if (staged.snapshotNo() == staged.inUseNo()) {
             shown.add(new Paragraph("This is the list in use. Nothing to change."));
             return;

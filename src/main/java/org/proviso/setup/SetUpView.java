@@ -86,7 +86,7 @@ public final class SetUpView extends Composite<Div> {
     private void show() {
         ElectionLine election = workplace.election().orElseThrow();
         held.removeAll();
-        held.add(new ListsPart(lists, election));
+        held.add(new ListsPart(lists, newer, election, this::show));
         held.add(new UnconfirmedListsPart(lists, newer, election, this::show));
     }
 }

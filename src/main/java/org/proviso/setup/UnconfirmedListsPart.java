@@ -11,6 +11,8 @@ import org.proviso.review.news.NewerFileService;
 import org.proviso.review.news.UnconfirmedList;
 import org.proviso.roll.ListReadService;
 import org.proviso.roll.StagedList;
+import org.proviso.setup.aside.SetAsideChoice;
+import org.proviso.setup.aside.SetAsideTable;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;

@@ -14,6 +14,7 @@
             "election :: orders",
             "election :: rules",
             "roll",
+            "roll :: aside",
             "intake",
             "review",
             "review :: assess",

@@ -44,6 +44,7 @@ class AfterClosingTest {
             "CourtOrderRecordService.record(RecordCourtOrder)",
             "CourtOrderRecordService.change(ElectionId, int, int, Status)",
             "NewerFileService.load(ElectionId, SnapshotKind, Path)",
+            "NewerFileService.mend(MendRow)",
             "NewerFileService.refuseFile(ElectionId, int, String)",
             "NewerFileService.useWithoutAside(ElectionId, int, String, String)",
             "RulingService.record(SignRuling)",

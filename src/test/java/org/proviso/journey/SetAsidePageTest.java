@@ -2,6 +2,8 @@ package org.proviso.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.journey.Office.as;
+import static org.proviso.journey.PageDriver.fill;
+import static org.proviso.journey.PageDriver.marked;
 import static org.proviso.journey.PageDriver.press;
 import static org.proviso.journey.PageDriver.said;
 
@@ -19,7 +21,7 @@ import org.proviso.roll.StagedList;
 import org.proviso.ui.MessageLine;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** A list with a row that could not be read, on the page where a second supervisor confirms it. */
+/** A list with a row that could not be read, confirmed by a second supervisor and then mended: MendRowSheet. */
 @OnPages
 class SetAsidePageTest {
 
@@ -62,7 +64,18 @@ class SetAsidePageTest {
             pages.on("set-up", "dora", () -> {
                 press("Rows set aside of list " + number);
                 assertThat(said()).contains("These rows could not be read and are not in use.");
+                press("Mend line 602");
+                press("Put mended row in use");
+                assertThat(said()).contains("As it came: T0000001,M990001,2026-07-01,void,soon");
+                assertThat(MessageLine.words()).doesNotContain("mended");
+                fill("Reason", "The mail desk's book.");
+                press("Put mended row in use");
+                assertThat(marked("state_on")).contains("\"soon\" is not a date");
+                fill("state_on", "2026-07-02");
+                press("Put mended row in use");
+                assertThat(MessageLine.words()).isEqualTo("Row mended. 0 cases changed.");
             });
+            pages.on("canvass/closing", "dora", () -> assertThat(said()).doesNotContain("that could not be read"));
         } finally {
             assertThat(as("carl", () -> newer.load(ID, SnapshotKind.MAIL_BALLOTS, sample)))
                     .isInstanceOf(NewListResult.InUse.class);

@@ -55,6 +55,13 @@ public final class RollReader {
         return COLUMNS;
     }
 
+    /** The names of all columns, those first that every roll has. */
+    public static List<String> columnNames() {
+        List<String> names = new ArrayList<>(COLUMNS.required());
+        names.addAll(COLUMNS.optional());
+        return names;
+    }
+
     /** All voters in the order of the file. */
     public static List<Voter> read(Path file, Consumer<String> warn) {
         List<Voter> voters = new ArrayList<>();

@@ -15,7 +15,7 @@ import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
 import org.proviso.core.matching.spelling.NameText;
 import org.proviso.roll.LookupService;
-import org.proviso.roll.UnreadRollRows;
+import org.proviso.roll.aside.UnreadRollRows;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 

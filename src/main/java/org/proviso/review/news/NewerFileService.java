@@ -18,12 +18,14 @@ import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.chain.Sha256;
 import org.proviso.election.ElectionService;
 import org.proviso.election.SetAsideShare;
+import org.proviso.files.InputException;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerLine;
-import org.proviso.roll.SetAsideList;
 import org.proviso.roll.SnapshotKind;
 import org.proviso.roll.SnapshotService;
 import org.proviso.roll.StagedList;
+import org.proviso.roll.aside.MendRow;
+import org.proviso.roll.aside.SetAsideList;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.TransactionDefinition;
@@ -124,6 +126,11 @@ public class NewerFileService {
         if (closed.isPresent()) {
             return new NewListResult.Refused(closed.get());
         }
+        if (snapshots.isOvertaken(electionId, snapshotNo)) {
+            return new NewListResult.Refused(Refusal.of(
+                    Why.NOTHING_NEW,
+                    "Another list is in use since the row was mended. Mend the row of that list again."));
+        }
         waiting.confirm(electionId, snapshotNo, user.userName());
         return put(electionId, snapshots.staged(electionId, snapshotNo), user, true);
     }
@@ -161,6 +168,38 @@ public class NewerFileService {
         return new NewListResult.FileRefused(snapshotNo);
     }
 
+    /**
+     * Mends a row of a list in use that was set aside: the list with this row becomes a newer one and takes its place, as
+     * every newer list does. A row that still does not read is refused, and so is one whose key the list has.
+     */
+    @Transactional
+    public NewListResult mend(MendRow row) {
+        OfficeUser user = access.demand(Permission.LOAD_FILES);
+        Optional<StagedList> list = snapshots.find(row.electionId(), row.snapshotNo());
+        Optional<Refusal> refusal = elections
+                .closed(row.electionId())
+                .or(() -> Refusal.when(row.because().isBlank(), Why.NO_REASON, "Required. Enter the reason."))
+                .or(() -> Refusal.when(
+                        list.isEmpty()
+                                || list.get().snapshotNo() != list.get().inUseNo()
+                                || !list.get().aside().rowsHash().equals(row.seenHash()),
+                        Why.NOTHING_NEW,
+                        "Another list is in use meanwhile. Load the page again and look whether it has this row."));
+        if (refusal.isPresent()) {
+            return new NewListResult.Refused(refusal.get());
+        }
+        try {
+            return snapshots
+                    .mend(row, user.userName())
+                    .map(newer -> put(row.electionId(), newer, user, false))
+                    .orElseGet(() -> new NewListResult.Refused(Refusal.of(
+                            Why.NUMBER_TAKEN,
+                            "The list has a row of this voter (and ballot) already. Nothing was changed.")));
+        } catch (InputException wrong) {
+            return new NewListResult.Refused(Refusal.at(wrong.column(), Why.MISTYPED, wrong.reason()));
+        }
+    }
+
     /** Another file may have got the number of one that was refused. */
     private static Optional<Refusal> goneOrDecided(Optional<StagedList> staged, String seenHash) {
         if (staged.isEmpty() || !staged.get().aside().rowsHash().equals(seenHash)) {
@@ -181,8 +220,10 @@ public class NewerFileService {
                 UNREAD.formatted(staged.aside().rowsAside()));
     }
 
-    private boolean needsTwo(StagedList staged) {
-        return share.needsTwo(staged.aside().rowsAside(), staged.rows());
+    /** A list that leaves out no more than the one in use, whose rows were mended, was agreed on with that one. */
+    private boolean needsTwo(ElectionId electionId, StagedList staged) {
+        return !snapshots.isMended(electionId, staged.snapshotNo())
+                && share.needsTwo(staged.aside().rowsAside(), staged.rows());
     }
 
     private NewListResult put(ElectionId electionId, StagedList staged, OfficeUser user, boolean confirmed) {
@@ -195,7 +236,7 @@ public class NewerFileService {
         }
         NewListResult brought = Objects.requireNonNull(tried.<NewListResult>execute(attempt -> {
             List<CaseDifference> changed = use(electionId, staged, user);
-            boolean byTwo = needsTwo(staged) || changed.stream().anyMatch(CaseDifference::touchesDecided);
+            boolean byTwo = needsTwo(electionId, staged) || changed.stream().anyMatch(CaseDifference::touchesDecided);
             if (!confirmed && byTwo) {
                 attempt.setRollbackOnly();
                 return new NewListResult.WaitsForSecond(staged.snapshotNo(), changed);

@@ -1,4 +1,4 @@
-package org.proviso.roll;
+package org.proviso.roll.aside;
 
 import java.util.List;
 import java.util.stream.Collectors;

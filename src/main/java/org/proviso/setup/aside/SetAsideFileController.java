@@ -1,4 +1,4 @@
-package org.proviso.setup;
+package org.proviso.setup.aside;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package org.proviso.setup;
+package org.proviso.setup.aside;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
@@ -16,7 +16,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 
 /** A list with rows that could not be read: what they are, and whether the office refuses the file or goes without them. */
-final class SetAsideChoice extends Div {
+public final class SetAsideChoice extends Div {
 
     private static final int LONGEST_REASON = 1000;
 
@@ -25,7 +25,7 @@ final class SetAsideChoice extends Div {
     private final ElectionId election;
     private final transient Consumer<NewListResult> after;
 
-    SetAsideChoice(
+    public SetAsideChoice(
             ListReadService lists,
             NewerFileService newer,
             ElectionId election,
@@ -50,7 +50,7 @@ final class SetAsideChoice extends Div {
     }
 
     /** What the office does not know while these rows are out. */
-    static String atStake(SnapshotKind kind) {
+    public static String atStake(SnapshotKind kind) {
         return switch (kind) {
             case ROLL -> "A voter in one of these rows is not found on the roll.";
             case MAIL_BALLOTS, CHECK_INS, VOTED_ELSEWHERE -> "A second vote in one of these rows is not seen.";

@@ -1,4 +1,4 @@
-package org.proviso.setup;
+package org.proviso.setup.aside;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
@@ -10,7 +10,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 
 /** An election folder with bad rows in its outside lists: what they are, and whether it is loaded without them. */
-final class LoadWithoutRows extends Div {
+public final class LoadWithoutRows extends Div {
 
     private static final int LONGEST_REASON = 1000;
 
@@ -18,7 +18,7 @@ final class LoadWithoutRows extends Div {
     private final transient Consumer<String> load;
 
     /** {@code load} is handed the reason. */
-    LoadWithoutRows(LookedAtFolder looked, Runnable refuse, Consumer<String> load) {
+    public LoadWithoutRows(LookedAtFolder looked, Runnable refuse, Consumer<String> load) {
         this.looked = looked;
         this.load = load;
         int total =

@@ -1,4 +1,4 @@
-package org.proviso.roll;
+package org.proviso.roll.aside;
 
 import org.jspecify.annotations.Nullable;
 
