@@ -2,6 +2,7 @@
 @ApplicationModule(
         allowedDependencies = {
             "files :: flow",
+            "files :: table",
             "ledger",
             "access",
             "ui",

@@ -3,7 +3,10 @@ package org.proviso.setup;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.List;
+import java.util.function.Supplier;
+import org.proviso.core.ElectionId;
 import org.proviso.review.news.CaseDifference;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
@@ -12,7 +15,9 @@ final class ChangedCases extends Div {
 
     private static final int SHOWN = 50;
 
-    ChangedCases(List<CaseDifference> changed) {
+    /** {@code reader} reads them anew, for a file. */
+    ChangedCases(ElectionId election, Supplier<List<CaseDifference>> reader) {
+        List<CaseDifference> changed = reader.get();
         long decided = changed.stream().filter(CaseDifference::touchesDecided).count();
         add(new Paragraph(
                 changed.isEmpty()
@@ -22,19 +27,23 @@ final class ChangedCases extends Div {
         if (changed.isEmpty()) {
             return;
         }
-        PlainTable table =
-                new PlainTable("Cases that would change", "Envelope", "State", "Outlook now", "New outlook", "Why");
-        changed.stream()
-                .limit(SHOWN)
-                .forEach(difference -> table.row(
-                        difference.key().envelopeNo().value(),
-                        difference.state().spoken(),
-                        difference.outlookBefore().words(),
-                        difference.outlookAfter().words(),
-                        String.join("; ", difference.because())));
-        add(table);
+        add(
+                table(changed.subList(0, Math.min(SHOWN, changed.size()))),
+                DownloadLinks.of("Cases that would change", election, () -> table(reader.get())));
         if (changed.size() > SHOWN) {
             add(new Paragraph("and " + (changed.size() - SHOWN) + " more"));
         }
+    }
+
+    private static PlainTable table(List<CaseDifference> changed) {
+        PlainTable table =
+                new PlainTable("Cases that would change", "Envelope", "State", "Outlook now", "New outlook", "Why");
+        changed.forEach(difference -> table.row(
+                difference.key().envelopeNo().value(),
+                difference.state().spoken(),
+                difference.outlookBefore().words(),
+                difference.outlookAfter().words(),
+                String.join("; ", difference.because())));
+        return table;
     }
 }

@@ -23,6 +23,7 @@ import org.proviso.election.RecordedCourtOrder;
 import org.proviso.election.orders.CourtOrderRecordService;
 import org.proviso.election.orders.CourtOrderScan;
 import org.proviso.election.orders.CourtOrderScanService;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -77,6 +78,10 @@ public final class CourtOrdersView extends Composite<Div> {
                     + " election's files or recorded here when the office receives them."));
             return;
         }
+        list.add(table(all), DownloadLinks.of("Court orders", election, () -> table(orders.all(election))));
+    }
+
+    private PlainTable table(List<RecordedCourtOrder> all) {
         PlainTable table = new PlainTable("Court orders", "No.", "Order", "Court and date", "Scope", "Scans", "Status");
         List<CourtOrderScan> kept = scans.scans(election);
         all.forEach(recordedOrder -> table.row(List.of(
@@ -88,7 +93,7 @@ public final class CourtOrdersView extends Composite<Div> {
                 new Span(about(recordedOrder.order())),
                 new OrderScansPart(scans, election, recordedOrder.orderNo(), kept, this::show),
                 standing(recordedOrder))));
-        list.add(table);
+        return table;
     }
 
     private static String what(CourtOrder order) {

@@ -17,6 +17,7 @@ import org.proviso.roll.SnapshotKind;
 import org.proviso.setup.aside.MendRowSheet;
 import org.proviso.setup.aside.SetAsideChoice;
 import org.proviso.setup.aside.SetAsideTable;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -35,18 +36,25 @@ final class ListsPart extends Div {
         this.after = after;
         this.reads = reads;
         this.election = election;
+        add(
+                new H2("Lists of this election"),
+                table(),
+                DownloadLinks.of("Lists of this election", election.id(), this::table));
+    }
+
+    private PlainTable table() {
         ZoneId zone = election.zone();
-        List<HeldList> lists = reads.held(election.id());
-        add(new H2("Lists of this election"));
-        PlainTable table = new PlainTable("Lists of this election", "List", "No.", "Rows", "Set aside", "Loaded", "");
-        lists.forEach(list -> table.row(List.of(
-                new Span(words(list.kind())),
-                new Span(String.valueOf(list.snapshotNo())),
-                new Span(String.format(Locale.US, "%,d", list.rows())),
-                aside(list),
-                new Span(UsDates.moment(LocalDateTime.ofInstant(list.loadedAt(), zone))),
-                new Span(list.inUse() ? "in use" : "not in use"))));
-        add(table);
+        PlainTable table =
+                new PlainTable("Lists of this election", "List", "No.", "Rows", "Set aside", "Loaded", "Use");
+        reads.held(election.id())
+                .forEach(list -> table.row(List.of(
+                        new Span(words(list.kind())),
+                        new Span(String.valueOf(list.snapshotNo())),
+                        new Span(String.format(Locale.US, "%,d", list.rows())),
+                        aside(list),
+                        new Span(UsDates.moment(LocalDateTime.ofInstant(list.loadedAt(), zone))),
+                        new Span(list.inUse() ? "in use" : "not in use"))));
+        return table.figures("Rows");
     }
 
     private Component aside(HeldList list) {

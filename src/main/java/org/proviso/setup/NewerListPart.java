@@ -110,7 +110,7 @@ final class NewerListPart extends Div {
             shown.add(new Paragraph("This is the list in use. Nothing to change."));
             return;
         }
-        shown.add(new ChangedCases(newer.wouldChange(election.id(), staged.snapshotNo())));
+        shown.add(new ChangedCases(election.id(), () -> newer.wouldChange(election.id(), staged.snapshotNo())));
         if (!staged.aside().isSettled()) {
             shown.add(new SetAsideChoice(lists, newer, election.id(), staged, this::brought));
             return;

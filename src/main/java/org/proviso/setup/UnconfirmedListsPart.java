@@ -84,7 +84,7 @@ final class UnconfirmedListsPart extends Div {
             return true;
         });
         addAside(sheet[0], lists.staged(election.id(), list.snapshotNo()));
-        sheet[0].with(new ChangedCases(newer.wouldChange(election.id(), list.snapshotNo())));
+        sheet[0].with(new ChangedCases(election.id(), () -> newer.wouldChange(election.id(), list.snapshotNo())));
         sheet[0].setWidth("52rem");
         sheet[0].open();
     }

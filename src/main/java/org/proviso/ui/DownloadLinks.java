@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.server.HttpStatusCode;
 import com.vaadin.flow.server.VaadinResponse;
+import com.vaadin.flow.server.VaadinSession;
 import com.vaadin.flow.server.streams.DownloadEvent;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import java.io.IOException;
@@ -51,11 +52,25 @@ public final class DownloadLinks extends Composite<Span> {
         return new DownloadLinks(title);
     }
 
-    /** Links to a list of an election, or (null) of the office. {@code list} reads it anew. */
-    public static DownloadLinks of(String title, @Nullable ElectionId electionId, Supplier<? extends ListedRows> list) {
+    /** Links to a table of an election, or (null) of the office. {@code table} reads it anew. */
+    public static DownloadLinks of(
+            String title, @Nullable ElectionId electionId, Supplier<? extends ListedRows> table) {
+        return to(title, electionId, () -> table);
+    }
+
+    /** Links to a list that the page fetches a screen at a time, as it is narrowed when a link is followed. */
+    public static DownloadLinks of(String title, @Nullable ElectionId electionId, RowGrid<?> list) {
+        return to(title, electionId, () -> {
+            ListedRows listed = list.listed();
+            return () -> listed;
+        });
+    }
+
+    private static DownloadLinks to(
+            String title, @Nullable ElectionId electionId, Supplier<Supplier<? extends ListedRows>> page) {
         DownloadLinks links = new DownloadLinks(title);
         links.links.forEach(
-                (format, link) -> link.setHref((DownloadHandler) event -> links.send(format, electionId, list, event)));
+                (format, link) -> link.setHref((DownloadHandler) event -> links.send(format, electionId, page, event)));
         return links;
     }
 
@@ -72,19 +87,33 @@ public final class DownloadLinks extends Composite<Span> {
     private void send(
             TableFormat format,
             @Nullable ElectionId electionId,
-            Supplier<? extends ListedRows> list,
+            Supplier<Supplier<? extends ListedRows>> page,
             DownloadEvent event) {
         VaadinResponse answer = event.getResponse();
         answer.setHeader("Cache-Control", "no-store");
         event.setContentType(format.contentType());
         event.setFileName(format.fileName(title));
         ListMoments moments = event.getSession().getService().getInstantiator().getOrCreate(ListMoments.class);
+        Shown shown = shown(page, event.getSession());
         try {
-            moments.read(electionId, moment -> write(format, moment, list.get(), event.getOutputStream()));
+            moments.read(electionId, moment -> write(format, moment, shown, event.getOutputStream()));
         } catch (NotPermittedException e) {
             refuse(answer, e);
         }
     }
+
+    /** What the page shows now: nobody narrows it otherwise while this is asked. It is read only afterwards. */
+    private Shown shown(Supplier<Supplier<? extends ListedRows>> page, VaadinSession session) {
+        session.lock();
+        try {
+            String words = filter.get();
+            return new Shown(words.isEmpty() ? "none" : words, page.get());
+        } finally {
+            session.unlock();
+        }
+    }
+
+    private record Shown(String filter, Supplier<? extends ListedRows> rows) {}
 
     /** Nobody gets an empty file where they may have none. */
     private static void refuse(VaadinResponse answer, NotPermittedException why) {
@@ -95,14 +124,14 @@ public final class DownloadLinks extends Composite<Span> {
         }
     }
 
-    private void write(TableFormat format, ListMoments.ListMoment moment, ListedRows list, OutputStream out) {
-        String narrowed = filter.get();
+    private void write(TableFormat format, ListMoments.ListMoment moment, Shown shown, OutputStream out) {
+        ListedRows list = shown.rows().get();
         TableHead head = new TableHead(
                 title,
                 List.of(
                         new TableHead.About("Election", moment.election()),
                         new TableHead.About("Listed at", moment.listedAt()),
-                        new TableHead.About("Filter", narrowed.isEmpty() ? "none" : narrowed),
+                        new TableHead.About("Filter", shown.filter()),
                         new TableHead.About("Ledger head", moment.ledgerHead())),
                 list.columns());
         try {

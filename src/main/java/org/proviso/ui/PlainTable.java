@@ -26,6 +26,7 @@ public final class PlainTable extends HtmlContainer implements ListedRows {
     private final TablePiece body = new TablePiece("tbody");
     private final List<String> headings;
     private final Set<String> figures = new HashSet<>();
+    private final Set<String> acts = new HashSet<>();
     private final List<List<Component>> rows = new ArrayList<>();
 
     public PlainTable(String caption, String... headings) {
@@ -60,10 +61,16 @@ public final class PlainTable extends HtmlContainer implements ListedRows {
         return this;
     }
 
+    /** The columns under these headings hold only what is pressed, and are in no file. */
+    public PlainTable acts(String... under) {
+        acts.addAll(List.of(under));
+        return this;
+    }
+
     @Override
     public List<TableColumn> columns() {
         return headings.stream()
-                .filter(heading -> !heading.isEmpty())
+                .filter(this::isListed)
                 .map(heading -> new TableColumn(heading, figures.contains(heading)))
                 .toList();
     }
@@ -73,12 +80,16 @@ public final class PlainTable extends HtmlContainer implements ListedRows {
         for (List<Component> cells : rows) {
             List<String> words = new ArrayList<>();
             for (int column = 0; column < headings.size(); column++) {
-                if (!headings.get(column).isEmpty()) {
+                if (isListed(headings.get(column))) {
                     words.add(column < cells.size() ? CellText.of(cells.get(column)) : "");
                 }
             }
             row.accept(words);
         }
+    }
+
+    private boolean isListed(String heading) {
+        return !heading.isEmpty() && !acts.contains(heading);
     }
 
     /** One row of plain texts. */

@@ -8,22 +8,24 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.data.provider.DataProvider;
 import com.vaadin.flow.data.provider.Query;
 import com.vaadin.flow.function.ValueProvider;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntSupplier;
-import java.util.stream.Stream;
 import org.proviso.files.table.TableColumn;
 
 /** A long list. It fetches only the rows on the screen and explains an empty list in a sentence. */
-public final class RowGrid<T> extends Grid<T> implements ListedRows {
+public final class RowGrid<T> extends Grid<T> {
 
     /** As many rows as are read at a time for a file. */
     private static final int TOGETHER = 1_000;
 
     private final Map<Column<T>, ValueProvider<T, String>> cells = new LinkedHashMap<>();
+    private final Set<String> acts = new HashSet<>();
 
     /** Fetches rows of a list. */
     @FunctionalInterface
@@ -82,32 +84,45 @@ public final class RowGrid<T> extends Grid<T> implements ListedRows {
         return column;
     }
 
-    @Override
-    public List<TableColumn> columns() {
-        return headed().map(column -> TableColumn.text(column.getHeaderText())).toList();
+    /** These columns hold only what is pressed, and are in no file. */
+    public RowGrid<T> acts(String... headings) {
+        acts.addAll(List.of(headings));
+        return this;
     }
 
-    @Override
-    public void each(Consumer<List<String>> row) {
-        List<ValueProvider<T, String>> columns = headed().map(
-                        column -> Objects.requireNonNull(cells.get(column), "each column has its words"))
-                .toList();
-        int at = 0;
-        List<T> page;
-        do {
-            page = getDataProvider()
-                    .fetch(new Query<>(at, TOGETHER, List.of(), null, null))
-                    .toList();
-            page.forEach(item ->
-                    row.accept(columns.stream().map(cell -> cell.apply(item)).toList()));
-            at += page.size();
-        } while (page.size() == TOGETHER);
-    }
-
-    private Stream<Column<T>> headed() {
-        return getColumns().stream()
+    /** The whole list as it is narrowed now, for a file. Its rows are fetched when they are asked for, some at a time. */
+    public ListedRows listed() {
+        List<Column<T>> headed = getColumns().stream()
                 .filter(column -> column.getHeaderText() != null
-                        && !column.getHeaderText().isEmpty());
+                        && !column.getHeaderText().isEmpty()
+                        && !acts.contains(column.getHeaderText()))
+                .toList();
+        return new Listed<>(
+                headed.stream()
+                        .map(column -> TableColumn.text(column.getHeaderText()))
+                        .toList(),
+                headed.stream()
+                        .map(column -> Objects.requireNonNull(cells.get(column), "each column has its words"))
+                        .toList(),
+                getDataProvider());
+    }
+
+    private record Listed<T>(
+            List<TableColumn> columns, List<ValueProvider<T, String>> cells, DataProvider<T, ?> provider)
+            implements ListedRows {
+
+        @Override
+        public void each(Consumer<List<String>> row) {
+            int at = 0;
+            List<T> page;
+            do {
+                page = provider.fetch(new Query<>(at, TOGETHER, List.of(), null, null))
+                        .toList();
+                page.forEach(item ->
+                        row.accept(cells.stream().map(cell -> cell.apply(item)).toList()));
+                at += page.size();
+            } while (page.size() == TOGETHER);
+        }
     }
 
     /** A column of numbers, in the number font. */

@@ -20,6 +20,7 @@ import org.proviso.board.agenda.ReadyGroup;
 import org.proviso.core.ElectionId;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.ui.Caution;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -82,16 +83,25 @@ public final class BoardView extends Composite<Div> {
                                     + " for anything less than a full count or against the rules' answer, a second reviewer agrees."));
             return part;
         }
+        part.add(
+                ready(groups.subList(0, Math.min(groups.size(), 40))),
+                DownloadLinks.of(
+                        "Ready for the decider",
+                        election,
+                        () -> ready(room.ready().groups(election))));
+        return part;
+    }
+
+    private static PlainTable ready(List<ReadyGroup> groups) {
         PlainTable table = new PlainTable("Ready for the decider", "Proposed", "Main reason", "Envelopes");
-        for (ReadyGroup group : groups.subList(0, Math.min(groups.size(), 40))) {
+        for (ReadyGroup group : groups) {
             table.row(List.of(
                     BoardWords.mark(group.outcome()),
                     new Span(BoardWords.because(group.reason())
                             + (group.alone() ? "; differs from the recommendation, decided individually" : "")),
                     number(group.envelopes().size())));
         }
-        part.add(table);
-        return part;
+        return table.figures("Envelopes");
     }
 
     private Component decided() {
@@ -110,21 +120,30 @@ public final class BoardView extends Composite<Div> {
     }
 
     private Component sessions() {
-        List<BoardSession> all = new ArrayList<>(room.sessions().sessions(election));
-        Collections.reverse(all);
+        List<BoardSession> all = newestFirst();
         Div part = new Div(new H2("Sessions"));
         if (all.isEmpty()) {
             part.add(new Paragraph("No sessions called yet. A member of the deciding body calls one."));
             return part;
         }
+        part.add(sessions(all), DownloadLinks.of("Sessions, newest first", election, () -> sessions(newestFirst())));
+        return part;
+    }
+
+    private List<BoardSession> newestFirst() {
+        List<BoardSession> all = new ArrayList<>(room.sessions().sessions(election));
+        Collections.reverse(all);
+        return all;
+    }
+
+    private PlainTable sessions(List<BoardSession> all) {
         PlainTable table = new PlainTable("Sessions, newest first", "Session", "Called for", "Place", "State");
         all.forEach(session -> table.row(List.of(
                 name(session),
                 new Span(UsDates.near(session.calledFor())),
                 new Span(session.place()),
                 new Span(state(session)))));
-        part.add(table);
-        return part;
+        return table;
     }
 
     private Component name(BoardSession session) {

@@ -24,6 +24,7 @@ import org.proviso.review.CaseState;
 import org.proviso.review.decide.ContradictedDecision;
 import org.proviso.review.decide.FollowUp;
 import org.proviso.ui.Caution;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -80,6 +81,18 @@ public final class ContradictedView extends Composite<Div> {
             getContent().add(new Paragraph("No decision is contradicted."));
             return;
         }
+        getContent()
+                .add(
+                        contradicted(open),
+                        DownloadLinks.of("Contradicted decisions", election, () -> contradicted(open())));
+    }
+
+    private List<ContradictedDecision> open() {
+        room.access().demand(Permission.FOLLOW_UP);
+        return room.followUps().open(election);
+    }
+
+    private PlainTable contradicted(List<ContradictedDecision> open) {
         PlainTable table = new PlainTable(
                 "Contradicted decisions", "Envelope", "Settled as", "The rules now say", "What changed", "What to do");
         open.forEach(found -> table.row(List.of(
@@ -90,7 +103,7 @@ public final class ContradictedView extends Composite<Div> {
                 new Span(BoardWords.sentence(found.saysNow())),
                 new Span(found.because().isEmpty() ? "See the case" : found.because()),
                 buttons(found))));
-        getContent().add(table);
+        return table;
     }
 
     private Div buttons(ContradictedDecision found) {
@@ -191,6 +204,19 @@ public final class ContradictedView extends Composite<Div> {
         if (done.isEmpty()) {
             return;
         }
+        getContent()
+                .add(
+                        new H2("Followed up"),
+                        followedUp(done),
+                        DownloadLinks.of("Followed up", election, () -> followedUp(done())));
+    }
+
+    private List<FollowUp> done() {
+        room.access().demand(Permission.FOLLOW_UP);
+        return room.followUps().done(election);
+    }
+
+    private PlainTable followedUp(List<FollowUp> done) {
         PlainTable table = new PlainTable("Followed up", "Envelope", "The rules said", "What was done", "Recorded");
         done.forEach(followUp -> table.row(List.of(
                 Links.link(
@@ -199,6 +225,6 @@ public final class ContradictedView extends Composite<Div> {
                 new Span(BoardWords.sentence(followUp.said())),
                 new Span((followUp.motionNo() == null ? "" : "The decision stands: ") + followUp.note()),
                 new Span(UsDates.moment(LocalDateTime.ofInstant(followUp.recordedAt(), zone))))));
-        getContent().add(new H2("Followed up"), table);
+        return table;
     }
 }

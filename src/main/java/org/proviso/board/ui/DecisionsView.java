@@ -24,6 +24,7 @@ import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedCase;
 import org.proviso.ui.Caution;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
@@ -65,6 +66,7 @@ public final class DecisionsView extends Composite<Div> {
                                         + " election is closed."),
                         new Paragraph(Links.link("Decisions contradicted by newer records", ContradictedView.ROUTE)),
                         rows,
+                        DownloadLinks.of("Decisions", election, rows),
                         new Caution());
         columns();
         again();

@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ import org.proviso.canvass.sheet.SheetOfBalances;
 import org.proviso.canvass.sheet.SheetRow;
 import org.proviso.canvass.sheet.TypedFigure;
 import org.proviso.core.act.ActResult;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -54,6 +56,7 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
 
     private final transient BalanceSheetService sheets;
     private final transient CanvassService canvass;
+    private final transient AccessService access;
     private final ElectionLine election;
     private final SheetEntries entries = new SheetEntries();
     private final PageHead head = new PageHead("Sheet of balances", "");
@@ -70,6 +73,7 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
     BalanceSheetView(
             BalanceSheetService sheets, CanvassService canvass, AccessService access, WorkingElection workplace) {
         access.demand(Permission.CLOSE_ELECTION);
+        this.access = access;
         this.sheets = sheets;
         this.canvass = canvass;
         this.election = workplace.election().orElseThrow(NoElectionException::new);
@@ -85,8 +89,54 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
         if (open) {
             getContent().add(source);
         }
-        getContent().add(paging, scroll(locations), new H2("The county's own figures"), scroll(county), acts(open));
+        getContent()
+                .add(
+                        paging,
+                        scroll(locations),
+                        locationsFile(),
+                        new H2("The county's own figures"),
+                        scroll(county),
+                        countyFile(),
+                        acts(open));
         showRows();
+    }
+
+    private DownloadLinks locationsFile() {
+        return DownloadLinks.of(
+                        "Voting locations",
+                        election.id(),
+                        () -> new SheetList(SheetColumns.OF_LOCATIONS, savedRows(paging.chosen())))
+                .narrowed(() -> paging.chosen().words());
+    }
+
+    private DownloadLinks countyFile() {
+        return DownloadLinks.of(
+                "The county's own figures",
+                election.id(),
+                () -> new SheetList(
+                        SheetColumns.OF_COUNTY,
+                        sheetNow().rows().stream()
+                                .filter(row -> row.where().isCounty())
+                                .toList()));
+    }
+
+    private SheetOfBalances sheetNow() {
+        access.demand(Permission.CLOSE_ELECTION);
+        return sheets.sheet(election.id());
+    }
+
+    /** The rows of all pages that are chosen, and the county's under them, with the figures that are saved. */
+    private List<SheetRow> savedRows(SheetPaging.Chosen chosen) {
+        SheetOfBalances now = sheetNow();
+        Set<CanvassPlace> off = canvass.balances(election.id(), now.accounts(), CHECKED).stream()
+                .filter(balance -> !balance.isSettled())
+                .map(BalanceResult::where)
+                .collect(Collectors.toSet());
+        return now.rows().stream()
+                .filter(row -> row.where().isCounty()
+                        || (chosen.isSought(row.where().words()) && (!chosen.onlyOff() || off.contains(row.where()))))
+                .sorted(Comparator.comparing((SheetRow row) -> row.where().isCounty()))
+                .toList();
     }
 
     private static Div scroll(SheetTable table) {
@@ -124,8 +174,8 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
 
     private boolean isChosen(SheetRow row) {
         return !row.where().isCounty()
-                && paging.isSought(row.where().words())
-                && (!paging.isOnlyOff() || isOff(row.where()));
+                && paging.chosen().isSought(row.where().words())
+                && (!paging.chosen().onlyOff() || isOff(row.where()));
     }
 
     private boolean isOff(CanvassPlace where) {

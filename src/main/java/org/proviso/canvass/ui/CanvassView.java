@@ -19,6 +19,7 @@ import org.proviso.canvass.TotalDetailService;
 import org.proviso.canvass.outcomes.EnvelopeOutcomes;
 import org.proviso.canvass.outcomes.EnvelopeOutcomesService;
 import org.proviso.ui.Caution;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.frame.ElectionLine;
@@ -83,10 +84,25 @@ public final class CanvassView extends Composite<Div> {
                                 new FigureSheet(canvass, access, election, this::again),
                                 new ExplanationSheet(explanations, access, election, this::again),
                                 new TotalDetailPart.Reader(details, access, election.id())),
-                        new FlowPart(figures),
-                        new PlacesPart(accounts),
-                        new ReasonsPart(figures),
+                        DownloadLinks.of("Totals", election.id(), this::totals),
+                        new FlowPart(figures, election.id(), this::outcomesNow),
+                        new PlacesPart(accounts, election.id(), this::accountsNow),
+                        new ReasonsPart(figures, election.id(), this::outcomesNow),
                         new Caution());
+    }
+
+    private EnvelopeOutcomes outcomesNow() {
+        access.demand(Permission.READ_FIGURES);
+        return outcomes.outcomes(election.id());
+    }
+
+    private List<CanvassFigures> accountsNow() {
+        access.demand(Permission.READ_FIGURES);
+        return canvass.accounts(election.id());
+    }
+
+    private TotalsList totals() {
+        return new TotalsList(canvass.balances(election.id(), accountsNow(), Arrays.asList(BalanceRule.values())));
     }
 
     private void again() {

@@ -11,13 +11,16 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import java.util.function.Supplier;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.ClosingReport;
 import org.proviso.canvass.steps.ClosingLine;
 import org.proviso.canvass.steps.ClosingStep;
+import org.proviso.core.ElectionId;
 import org.proviso.ui.Caution;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -33,7 +36,12 @@ import org.proviso.ui.frame.WorkingElection;
 @PermitAll
 public final class ClosingView extends Composite<Div> {
 
+    private final transient CanvassService canvass;
+    private final transient AccessService access;
+
     ClosingView(CanvassService canvass, AccessService access, WorkingElection workplace) {
+        this.canvass = canvass;
+        this.access = access;
         ElectionLine election = workplace.election().orElseThrow(NoElectionException::new);
         access.demand(Permission.CLOSE_ELECTION);
         getContent().addClassNames("sheet", "closing");
@@ -44,8 +52,16 @@ public final class ClosingView extends Composite<Div> {
         ClosingReport report = canvass.missing(election.id());
         PageHead head = new PageHead("Before closing", lead(report));
         getContent().add(head.beside(Links.link("Open Canvass", "canvass")));
-        part("Missing until closing", report.missing());
-        part("Also open. Closing does not wait for these", report.besides());
+        part(
+                "Missing until closing",
+                election.id(),
+                report.missing(),
+                () -> missing(election.id()).missing());
+        part(
+                "Also open. Closing does not wait for these",
+                election.id(),
+                report.besides(),
+                () -> missing(election.id()).besides());
         getContent().add(new Caution());
     }
 
@@ -57,13 +73,25 @@ public final class ClosingView extends Composite<Div> {
                 + UsDates.count(report.missing().size(), "step") + " left, in the order of the work.";
     }
 
-    private void part(String heading, List<ClosingLine> lines) {
-        if (lines.isEmpty()) {
-            return;
+    private ClosingReport missing(ElectionId election) {
+        access.demand(Permission.CLOSE_ELECTION);
+        return canvass.missing(election);
+    }
+
+    private void part(String heading, ElectionId election, List<ClosingLine> lines, Supplier<List<ClosingLine>> again) {
+        if (!lines.isEmpty()) {
+            getContent()
+                    .add(
+                            new H2(heading),
+                            table(heading, lines),
+                            DownloadLinks.of(heading, election, () -> table(heading, again.get())));
         }
+    }
+
+    private static PlainTable table(String heading, List<ClosingLine> lines) {
         PlainTable table = new PlainTable(heading, "How many", "What", "By whom", "Where");
         lines.forEach(line -> table.row(row(line)));
-        getContent().add(new H2(heading), table);
+        return table.figures("How many");
     }
 
     private static List<Component> row(ClosingLine line) {

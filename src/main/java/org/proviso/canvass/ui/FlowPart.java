@@ -10,19 +10,22 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.proviso.canvass.outcomes.EnvelopeOutcomes;
 import org.proviso.canvass.outcomes.EnvelopeOutcomes.End;
+import org.proviso.core.ElectionId;
 import org.proviso.files.flow.EnvelopeFlow;
 import org.proviso.files.flow.EnvelopeFlowDrawing;
 import org.proviso.files.flow.EnvelopeFlowEnd;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.PlainTable;
 
 /** Where the envelopes went: from the reason of issue to the outcome, drawn and as a table. */
 @Tag("section")
 final class FlowPart extends HtmlContainer {
 
-    FlowPart(EnvelopeOutcomes outcomes) {
+    FlowPart(EnvelopeOutcomes outcomes, ElectionId election, Supplier<EnvelopeOutcomes> again) {
         EnvelopeFlow flow = flow(outcomes);
         addClassName("flow");
         add(new H2("Where the envelopes went"));
@@ -36,7 +39,7 @@ final class FlowPart extends HtmlContainer {
                 + "</div>");
         Div both = new Div(picture, table(flow));
         both.addClassName("both");
-        add(both);
+        add(both, DownloadLinks.of("Envelopes by reason issued and outcome", election, () -> table(flow(again.get()))));
     }
 
     private static EnvelopeFlow flow(EnvelopeOutcomes outcomes) {
@@ -60,6 +63,7 @@ final class FlowPart extends HtmlContainer {
         ends.forEach(end -> heads.add(end.words()));
         heads.add("all");
         PlainTable table = new PlainTable("Envelopes by reason issued and outcome", heads.toArray(String[]::new));
+        table.figures(heads.subList(1, heads.size()).toArray(String[]::new));
         flow.counts().forEach((reason, row) -> {
             List<String> cells = new ArrayList<>(List.of(reason));
             ends.forEach(end -> cells.add(String.valueOf(row.getOrDefault(end, 0))));

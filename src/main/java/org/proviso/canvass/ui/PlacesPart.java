@@ -5,11 +5,14 @@ import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.html.H2;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.Figure;
 import org.proviso.canvass.PlaceFigures;
 import org.proviso.canvass.VotingHours;
+import org.proviso.core.ElectionId;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.PlainTable;
 
 /** The figures of each voting location and of the county; a figure nobody has noted is a dash, never zero. */
@@ -27,20 +30,36 @@ final class PlacesPart extends HtmlContainer {
             Figure.ENDED,
             Figure.PENDING);
 
-    PlacesPart(List<CanvassFigures> all) {
-        all.forEach(this::show);
+    PlacesPart(List<CanvassFigures> all, ElectionId election, Supplier<List<CanvassFigures>> again) {
+        for (CanvassFigures accounts : all) {
+            VotingHours hours = accounts.hours();
+            add(
+                    new H2("By voting location" + words(hours)),
+                    table(accounts),
+                    DownloadLinks.of(
+                            "Envelopes by voting location" + words(hours),
+                            election,
+                            () -> table(again.get().stream()
+                                    .filter(now -> now.hours() == hours)
+                                    .findFirst()
+                                    .orElseThrow())));
+        }
     }
 
-    private void show(CanvassFigures accounts) {
-        String hours = accounts.hours() == VotingHours.EXTENDED ? ", court-extended hours, kept apart" : "";
-        add(new H2("By voting location" + hours));
+    private static String words(VotingHours hours) {
+        return hours == VotingHours.EXTENDED ? ", court-extended hours, kept apart" : "";
+    }
+
+    private static PlainTable table(CanvassFigures accounts) {
         List<String> heads = new ArrayList<>(List.of("Voting location"));
         SHOWN.forEach(figure -> heads.add(figure.done()));
-        PlainTable table = new PlainTable("Envelopes by voting location" + hours, heads.toArray(String[]::new));
+        PlainTable table =
+                new PlainTable("Envelopes by voting location" + words(accounts.hours()), heads.toArray(String[]::new));
+        table.figures(SHOWN.stream().map(Figure::done).toArray(String[]::new));
         accounts.locations().forEach((place, counts) -> row(table, place, counts));
         row(table, CanvassService.COUNTY, accounts.county());
         table.addClassName("figures");
-        add(table);
+        return table;
     }
 
     private static void row(PlainTable table, String place, PlaceFigures counts) {

@@ -13,6 +13,20 @@ final class SheetPaging extends Div {
     /** Boxes for so many rows are made and sent at a time; more make a browser slow. */
     static final int ROWS = 25;
 
+    /** Which rows are chosen: those whose place has this text, and of them only those to put right. */
+    record Chosen(String text, boolean onlyOff) {
+
+        boolean isSought(String place) {
+            return place.toLowerCase(Locale.ROOT).contains(text.toLowerCase(Locale.ROOT));
+        }
+
+        /** Empty where every row is. */
+        String words() {
+            String found = text.isEmpty() ? "" : "Find a location: " + text;
+            return found + (found.isEmpty() || !onlyOff ? "" : "; ") + (onlyOff ? "Only rows to put right" : "");
+        }
+    }
+
     private final TypedField sought = new TypedField("sought", "Find a location");
     private final ActButton onlyOff = new ActButton("Only rows to put right");
     private final ActButton before = new ActButton("Previous rows").quiet();
@@ -41,12 +55,8 @@ final class SheetPaging extends Div {
         show.run();
     }
 
-    boolean isSought(String place) {
-        return place.toLowerCase(Locale.ROOT).contains(sought.text().toLowerCase(Locale.ROOT));
-    }
-
-    boolean isOnlyOff() {
-        return off;
+    Chosen chosen() {
+        return new Chosen(sought.text(), off);
     }
 
     /** The page of these rows that is on the screen. */

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.deciding.VotingRules;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
@@ -30,6 +31,7 @@ import org.proviso.election.RuleChange;
 import org.proviso.election.rules.RuleChangeService;
 import org.proviso.election.rules.RulesInForceService;
 import org.proviso.ui.Caution;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -46,10 +48,16 @@ import org.proviso.ui.frame.WorkingElection;
 public final class RulesView extends Composite<Div> {
 
     private final transient DeadlineBook book;
+    private final transient RulesInForceService rules;
+    private final transient AccessService access;
+    private final ElectionId election;
 
     RulesView(RulesInForceService rules, RuleChangeService changes, AccessService access, WorkingElection workplace) {
         access.demand(Permission.READ_FIGURES);
-        book = rules.book(workplace.electionId());
+        this.rules = rules;
+        this.access = access;
+        election = workplace.electionId();
+        book = rules.book(election);
         RulePack pack = book.pack().pack();
         ActButton print =
                 new ActButton("Print").does(() -> UI.getCurrent().getPage().executeJs("window.print()"));
@@ -65,7 +73,12 @@ public final class RulesView extends Composite<Div> {
             getContent().add(caution);
         }
         putInForce(changes, workplace);
-        byHeading().forEach(this::show);
+        byHeading(book)
+                .forEach((heading, given) -> getContent()
+                        .add(
+                                new H2(heading),
+                                table(book, heading, given),
+                                DownloadLinks.of(heading, election, () -> tableNow(heading))));
         orders();
         Paragraph hash = new Paragraph("Rule pack fingerprint: " + book.pack().hash()
                 + ". Every assessment records the fingerprint of the rules it was made under.");
@@ -105,6 +118,27 @@ public final class RulesView extends Composite<Div> {
         if (orders.isEmpty()) {
             return;
         }
+        getContent()
+                .add(
+                        new H2("Court orders in the rule pack"),
+                        orders(orders),
+                        DownloadLinks.of(
+                                "Court orders in the rule pack",
+                                election,
+                                () -> orders(now().pack().pack().orders())));
+    }
+
+    private DeadlineBook now() {
+        access.demand(Permission.READ_FIGURES);
+        return rules.book(election);
+    }
+
+    private PlainTable tableNow(String heading) {
+        DeadlineBook now = now();
+        return table(now, heading, byHeading(now).getOrDefault(heading, Map.of()));
+    }
+
+    private static PlainTable orders(List<PackCourtOrder> orders) {
         PlainTable table = new PlainTable(
                 "Court orders in the rule pack", "Court", "Rule changed", "New value", "Elections", "Status");
         orders.forEach(order -> table.row(
@@ -113,10 +147,10 @@ public final class RulesView extends Composite<Div> {
                 order.value().value().inWords(),
                 UsDates.digits(order.value().from()) + " to " + UsDates.digits(order.to()),
                 order.standing().code().replace('_', ' ')));
-        getContent().add(new H2("Court orders in the rule pack"), table);
+        return table;
     }
 
-    private Map<String, Map<Rule, ResolvedRule>> byHeading() {
+    private static Map<String, Map<Rule, ResolvedRule>> byHeading(DeadlineBook book) {
         Map<String, Map<Rule, ResolvedRule>> headings = new LinkedHashMap<>();
         for (Rule rule : Rule.all()) {
             headings.computeIfAbsent(RuleHeadings.of(rule), any -> new LinkedHashMap<>())
@@ -125,7 +159,7 @@ public final class RulesView extends Composite<Div> {
         return headings;
     }
 
-    private void show(String heading, Map<Rule, ResolvedRule> rules) {
+    private static PlainTable table(DeadlineBook book, String heading, Map<Rule, ResolvedRule> rules) {
         PlainTable table = new PlainTable(heading, "Rule", "Value", "Applies to", "Source", "Basis");
         rules.forEach((rule, given) -> {
             Optional<String> practice = given.isAbsent() ? VotingRules.practice(rule) : Optional.empty();
@@ -137,10 +171,10 @@ public final class RulesView extends Composite<Div> {
                         new Span("common practice"),
                         new Span("by default; a county ruling can change it")));
             } else if (!isSilent(rule, given)) {
-                table.row(row(rule, given));
+                table.row(row(book, rule, given));
             }
         });
-        getContent().add(new H2(heading), table);
+        return table;
     }
 
     /** Whether nothing is said and nothing hangs on it: a notice or a consequence that the pack does not know. */
@@ -152,16 +186,16 @@ public final class RulesView extends Composite<Div> {
                         || rule.key().startsWith("consequence."));
     }
 
-    private List<Component> row(Rule rule, ResolvedRule given) {
-        String since = dated(rule)
+    private static List<Component> row(DeadlineBook book, Rule rule, ResolvedRule given) {
+        String since = dated(book, rule)
                 .map(datedValue -> "elections from " + UsDates.digits(datedValue.from()))
                 .orElse("");
-        String checked = dated(rule)
+        String checked = dated(book, rule)
                 .map(datedValue -> ", checked " + UsDates.digits(datedValue.checked()))
                 .orElse("");
         Span known = new Span(known(given) + (given.isKnown() ? checked : ""));
         known.setClassName("waits", !given.isFirm());
-        return List.of(named(rule), value(rule, given), new Span(since), new Span(written(given)), known);
+        return List.of(named(rule), value(book, rule, given), new Span(since), new Span(written(given)), known);
     }
 
     /** What the rule means, with the key by which packs and rulings know it. */
@@ -171,11 +205,11 @@ public final class RulesView extends Composite<Div> {
         return new Div(new Div(new Span(rule.meaning())), new Div(key));
     }
 
-    private Optional<DatedValue> dated(Rule rule) {
+    private static Optional<DatedValue> dated(DeadlineBook book, Rule rule) {
         return book.pack().pack().inForce(rule, book.pack().electionDate());
     }
 
-    private Component value(Rule rule, ResolvedRule given) {
+    private static Component value(DeadlineBook book, Rule rule, ResolvedRule given) {
         Div value = new Div(new Span(given.isKnown() ? given.value().inWords() : "not known yet"));
         if (rule.type() == RuleType.DEADLINE) {
             book.of(rule).ifPresent(deadline -> {

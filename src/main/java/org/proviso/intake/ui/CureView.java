@@ -17,6 +17,7 @@ import org.proviso.intake.cure.CureScanService;
 import org.proviso.intake.cure.CureService;
 import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.FoundEnvelope;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -79,6 +80,16 @@ public final class CureView extends Composite<Div> {
             found.add(new Paragraph("No envelope in this election matches that number or name."));
             return;
         }
+        found.add(
+                table(all),
+                DownloadLinks.of("Envelopes found", election, () -> table(desk.find(election, text, SHOWN)))
+                        .narrowed(() -> "Find: " + text));
+        if (all.size() == 1) {
+            form.of(all.get(0));
+        }
+    }
+
+    private PlainTable table(List<FoundEnvelope> all) {
         PlainTable table = new PlainTable("Envelopes found", "Envelope", "Receipt", "Voter", "Voting location", "");
         for (FoundEnvelope foundEnvelope : all) {
             ActButton take = new ActButton("Select").quiet().does(() -> take(foundEnvelope));
@@ -90,10 +101,7 @@ public final class CureView extends Composite<Div> {
                     new Span(foundEnvelope.votingLocation()),
                     take));
         }
-        found.add(table);
-        if (all.size() == 1) {
-            form.of(all.get(0));
-        }
+        return table;
     }
 
     private void take(FoundEnvelope foundEnvelope) {

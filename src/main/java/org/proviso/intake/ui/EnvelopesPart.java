@@ -10,6 +10,7 @@ import org.proviso.core.ReceiptNumber;
 import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.IntakeEnvelopeRow;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
@@ -43,7 +44,11 @@ final class EnvelopesPart extends Div {
         Div asked = new Div(filter, sought, shown, everywhere);
         asked.addClassName("asked");
         columns();
-        add(new H2("Envelopes"), asked, rows);
+        add(
+                new H2("Envelopes"),
+                asked,
+                rows,
+                DownloadLinks.of("Envelopes", election, rows).narrowed(this::narrowed));
         addClassName("envelopes");
         show();
     }
@@ -72,6 +77,13 @@ final class EnvelopesPart extends Div {
 
     private static String place(String votingLocation) {
         return votingLocation.isEmpty() ? "none (by mail or another county)" : votingLocation;
+    }
+
+    private String narrowed() {
+        EnvelopeFilter which = EnvelopeFilter.valueOf(filter.code());
+        String shown = which == EnvelopeFilter.ALL ? "" : "Show: " + which.words();
+        String begins = sought.text().isEmpty() ? "" : "Envelope or receipt number: " + sought.text();
+        return shown + (shown.isEmpty() || begins.isEmpty() ? "" : "; ") + begins;
     }
 
     private void show() {

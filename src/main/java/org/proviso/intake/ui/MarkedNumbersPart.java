@@ -12,6 +12,7 @@ import org.proviso.core.ReceiptNumber;
 import org.proviso.intake.numbers.MarkedEnvelope;
 import org.proviso.intake.numbers.NumberCheckService;
 import org.proviso.intake.numbers.NumberMark;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.field.ActButton;
@@ -33,7 +34,7 @@ final class MarkedNumbersPart extends Div {
 
     private void show() {
         removeAll();
-        List<MarkedEnvelope> marked = checks.all(election);
+        List<MarkedEnvelope> marked = marked();
         setVisible(!marked.isEmpty());
         if (marked.isEmpty()) {
             return;
@@ -46,12 +47,22 @@ final class MarkedNumbersPart extends Div {
                                 ? "Every number that is missing or on several envelopes is confirmed as it is."
                                 : "Look at the envelope. Correct its receipt number, or confirm what it says. A voter whose"
                                         + " number is on several envelopes may have to call the office."));
+        List<MarkedEnvelope> shown = marked.subList(0, Math.min(SHOWN, marked.size()));
+        add(table(shown), DownloadLinks.of("Numbers to settle", election, () -> table(marked())));
+        if (shown.size() < marked.size()) {
+            add(new Paragraph("The first " + shown.size() + " of " + marked.size() + " are shown."));
+        }
+    }
+
+    private List<MarkedEnvelope> marked() {
+        return checks.all(election).stream()
+                .sorted(Comparator.comparing(MarkedEnvelope::isSettled))
+                .toList();
+    }
+
+    private PlainTable table(List<MarkedEnvelope> shown) {
         PlainTable table =
                 new PlainTable("Numbers to settle", "Envelope", "Receipt", "Voting location", "Marked", "Settled", "");
-        List<MarkedEnvelope> shown = marked.stream()
-                .sorted(Comparator.comparing(MarkedEnvelope::isSettled))
-                .limit(SHOWN)
-                .toList();
         shown.forEach(one -> table.row(List.of(
                 Links.link(one.envelopeNo().value(), "intake/key/" + one.envelopeNo()),
                 new Span(ReceiptNumber.text(one.receiptNo())),
@@ -59,10 +70,7 @@ final class MarkedNumbersPart extends Div {
                 new Span(one.words()),
                 new Span(one.confirmed() == null ? "" : "confirmed: " + one.confirmed()),
                 acts(one))));
-        add(table);
-        if (shown.size() < marked.size()) {
-            add(new Paragraph("The first " + shown.size() + " of " + marked.size() + " are shown."));
-        }
+        return table;
     }
 
     private Component acts(MarkedEnvelope one) {

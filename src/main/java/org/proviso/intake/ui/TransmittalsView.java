@@ -17,6 +17,7 @@ import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
 import org.proviso.intake.desk.LocationReturn;
 import org.proviso.intake.desk.LocationReturnService;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -68,6 +69,22 @@ public final class TransmittalsView extends Composite<Div> implements BeforeEnte
         List<LocationReturn> all = returns.all(election);
         form.here(all);
         list.add(new H2("Recorded"));
+        List<LocationReturn> known = recorded(all);
+        if (known.isEmpty()) {
+            list.add(new Span("No transmittals recorded yet. Enter the first one here."));
+            return;
+        }
+        list.add(
+                table(known), DownloadLinks.of("Transmittals", election, () -> table(recorded(returns.all(election)))));
+    }
+
+    private static List<LocationReturn> recorded(List<LocationReturn> all) {
+        return all.stream()
+                .filter(locationReturn -> !locationReturn.transmittals().isEmpty())
+                .toList();
+    }
+
+    private PlainTable table(List<LocationReturn> known) {
         PlainTable table = new PlainTable(
                 "Transmittals",
                 "Voting location",
@@ -79,12 +96,9 @@ public final class TransmittalsView extends Composite<Div> implements BeforeEnte
                 "Sent back",
                 "Received",
                 "");
-        List<LocationReturn> known = all.stream()
-                .filter(locationReturn -> !locationReturn.transmittals().isEmpty())
-                .toList();
         known.forEach(
                 locationReturn -> locationReturn.transmittals().forEach(sent -> row(table, locationReturn, sent)));
-        list.add(known.isEmpty() ? new Span("No transmittals recorded yet. Enter the first one here.") : table);
+        return table.figures("Issued", "Spoiled", "Unused", "Sent back", "Received");
     }
 
     private void row(PlainTable table, LocationReturn place, RecordedTransmittal sent) {

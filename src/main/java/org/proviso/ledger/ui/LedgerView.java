@@ -21,6 +21,7 @@ import org.proviso.access.Permission;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerVerdict;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
@@ -86,7 +87,16 @@ public final class LedgerView extends Composite<Div> {
         chainPart.removeAll();
         Div acts = new Div(new ActButton("Verify chain").does(() -> check(chain)), export(chain));
         acts.addClassName("acts");
-        chainPart.add(acts, new ChainHeadLine(head), new ChainEntries(ledger, chain, zone()));
+        chainPart.add(
+                acts,
+                new ChainHeadLine(head),
+                new ChainEntries(ledger, chain, zone()),
+                DownloadLinks.of(
+                        "Ledger entries",
+                        chain.election().orElse(null),
+                        () -> new ChainEntries(ledger, chain, zone())
+                                .getContent()
+                                .listed()));
     }
 
     private void check(LedgerChain chain) {

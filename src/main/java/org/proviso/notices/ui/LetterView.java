@@ -21,6 +21,7 @@ import org.proviso.notices.NoticeService;
 import org.proviso.notices.NoticeSlipService;
 import org.proviso.notices.NoticeSlipService.TakeBackAttempt;
 import org.proviso.ui.AddressedEnvelope;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
@@ -120,12 +121,19 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
         if (attempts.isEmpty()) {
             log.add(new Paragraph("The voter has not been notified yet. Due " + UsDates.near(notice.dueAt()) + "."));
         } else {
-            PlainTable table = new PlainTable("Attempts to notify the voter", "No.", "How", "When", "Came back", "");
-            attempts.forEach(attempt -> row(table, notice, attempt));
-            log.add(table);
+            log.add(
+                    attempts(notice),
+                    DownloadLinks.of(
+                            "Attempts to notify the voter", notice.key().electionId(), () -> attempts(notice)));
         }
         log.add(new NoticeSentSheet(notices, workplace, notice, () -> show(notice.key(), notice.number())).button());
         return log;
+    }
+
+    private PlainTable attempts(Notice notice) {
+        PlainTable table = new PlainTable("Attempts to notify the voter", "No.", "How", "When", "Came back", "");
+        notices.attempts(notice.key(), notice.number()).forEach(attempt -> row(table, notice, attempt));
+        return table;
     }
 
     private void row(PlainTable table, Notice notice, NoticeAttempt attempt) {

@@ -12,6 +12,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.NoticeService;
 import org.proviso.notices.told.ToldDateService;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
@@ -33,7 +34,15 @@ public final class NoticesView extends Composite<Div> {
         if (!due.isEmpty()) {
             head.beside(allLetters(election));
         }
-        getContent().add(head, new ToldDatesPart(told.toldAnotherDate(election)), list(due));
+        getContent()
+                .add(
+                        head,
+                        new ToldDatesPart(() -> told.toldAnotherDate(election), election),
+                        list(due),
+                        DownloadLinks.of(
+                                "Notices to send",
+                                election,
+                                () -> list(notices.due(election)).listed()));
     }
 
     private static String lead(List<DueNotice> due) {
@@ -69,6 +78,7 @@ public final class NoticesView extends Composite<Div> {
                 .setHeader("Letter")
                 .setWidth("6rem")
                 .setFlexGrow(0);
+        grid.acts("Letter");
         grid.setItems(due);
         return grid;
     }

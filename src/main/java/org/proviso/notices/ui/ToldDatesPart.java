@@ -6,7 +6,10 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import java.util.List;
+import java.util.function.Supplier;
+import org.proviso.core.ElectionId;
 import org.proviso.notices.told.ToldDate;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
@@ -14,10 +17,14 @@ import org.proviso.ui.UsDates;
 /** Voters who were told another date than the board's meeting; nothing where there are none. */
 final class ToldDatesPart extends Composite<Div> {
 
+    private final transient Supplier<List<ToldDate>> reader;
     private final List<ToldDate> told;
+    private final ElectionId election;
 
-    ToldDatesPart(List<ToldDate> told) {
-        this.told = told;
+    ToldDatesPart(Supplier<List<ToldDate>> reader, ElectionId election) {
+        this.reader = reader;
+        this.told = reader.get();
+        this.election = election;
     }
 
     @Override
@@ -27,8 +34,20 @@ final class ToldDatesPart extends Composite<Div> {
             return part;
         }
         part.add(new H2("Told another date than the meeting"), new Paragraph(lead()));
+        part.add(
+                table(told),
+                DownloadLinks.of("Told another date than the meeting", election, () -> table(reader.get())));
+        return part;
+    }
+
+    private static PlainTable table(List<ToldDate> told) {
         PlainTable table = new PlainTable(
-                "Told another date than the meeting", "Envelope", "The voter may", "Told", "The board meets", "");
+                "Told another date than the meeting",
+                "Envelope",
+                "The voter may",
+                "Told",
+                "The board meets",
+                "What it means");
         told.forEach(line -> table.row(List.of(
                 Links.link(
                         line.key().envelopeNo().value(),
@@ -40,8 +59,7 @@ final class ToldDatesPart extends Composite<Div> {
                         line.isLaterThanTheMeeting()
                                 ? "told a later date than the meeting"
                                 : "told an earlier date; the voter has more time"))));
-        part.add(table);
-        return part;
+        return table;
     }
 
     private String lead() {

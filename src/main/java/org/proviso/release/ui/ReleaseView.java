@@ -25,6 +25,7 @@ import org.proviso.release.Batch;
 import org.proviso.release.EnvelopeToOpen;
 import org.proviso.release.KeptClosed;
 import org.proviso.release.ReleaseService;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.OutcomeMark;
@@ -121,8 +122,16 @@ public final class ReleaseView extends Composite<Div> {
             grid.asMultiSelect().select(regular(waiting));
             part.add(new ActButton("Make a batch…").first().does(() -> askBatch(grid.getSelectedItems())));
         }
-        part.add(grid);
+        part.add(
+                grid,
+                DownloadLinks.of(
+                        "Envelopes to open", election, () -> waitingNow().listed()));
         return part;
+    }
+
+    private RowGrid<EnvelopeToOpen> waitingNow() {
+        access.demand(Permission.SEE_RELEASE);
+        return grid(releases.waiting(election));
     }
 
     private static List<EnvelopeToOpen> regular(List<EnvelopeToOpen> waiting) {
@@ -137,13 +146,18 @@ public final class ReleaseView extends Composite<Div> {
         if (closed.isEmpty()) {
             return Optional.empty();
         }
-        PlainTable table = new PlainTable("Kept closed for now", "Envelope", "Why, and who does what");
-        closed.forEach(envelope -> table.row(envelope.key().envelopeNo().value(), envelope.because()));
         return Optional.of(new Div(
                 new H2("Kept closed for now"),
                 new Paragraph(UsDates.count(closed.size(), "envelope")
                         + " decided to count that must not be opened yet. They join no batch."),
-                table));
+                kept(closed),
+                DownloadLinks.of("Kept closed for now", election, () -> kept(releases.keptClosed(election)))));
+    }
+
+    private static PlainTable kept(List<KeptClosed> closed) {
+        PlainTable table = new PlainTable("Kept closed for now", "Envelope", "Why, and who does what");
+        closed.forEach(envelope -> table.row(envelope.key().envelopeNo().value(), envelope.because()));
+        return table;
     }
 
     private static RowGrid<EnvelopeToOpen> grid(List<EnvelopeToOpen> waiting) {
@@ -202,13 +216,17 @@ public final class ReleaseView extends Composite<Div> {
             part.add(new Paragraph("No batches yet."));
             return part;
         }
+        part.add(batches(all), DownloadLinks.of("Batches", election, () -> batches(releases.batches(election))));
+        return part;
+    }
+
+    private static PlainTable batches(List<Batch> all) {
         PlainTable table = new PlainTable("Batches", "Batch", "Envelopes", "State");
         all.forEach(batch -> table.row(List.of(
                 Links.link("Batch " + batch.number(), "release/batch/" + batch.number()),
                 new Span(batch.envelopes() + (batch.heldApart() ? ", kept apart" : "")),
                 new Span(state(batch)))));
-        part.add(table);
-        return part;
+        return table.figures("Envelopes");
     }
 
     private static String state(Batch batch) {

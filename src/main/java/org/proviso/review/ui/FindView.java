@@ -12,6 +12,8 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import java.util.function.Function;
+import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
@@ -19,6 +21,7 @@ import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.review.find.FindResult;
 import org.proviso.review.find.FindService;
 import org.proviso.review.ui.list.OutlookMark;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -68,10 +71,15 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
             getContent().add(caution);
         }
         if (!found.envelopes().isEmpty()) {
-            getContent().add(new H2("Envelopes"), envelopes(found.envelopes()));
+            getContent()
+                    .add(
+                            new H2("Envelopes"),
+                            envelopes(found.envelopes()),
+                            file("Envelopes", typed, now -> envelopes(now.envelopes())));
         }
         if (!found.voters().isEmpty()) {
-            getContent().add(new H2("Voters"), voters(found.voters()));
+            getContent()
+                    .add(new H2("Voters"), voters(found.voters()), file("Voters", typed, now -> voters(now.voters())));
         }
         if (found.isNothing()) {
             getContent()
@@ -80,6 +88,12 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
                                     + " voter by name (\u201CVoss, Katherine\u201D), birth date (03/12/1984), address (1204 Quarry)"
                                     + " or the beginning of a voter ID."));
         }
+    }
+
+    private DownloadLinks file(String title, String typed, Function<FindResult, PlainTable> table) {
+        ElectionId election = workplace.electionId();
+        return DownloadLinks.of(title, election, () -> table.apply(find.find(election, typed)))
+                .narrowed(() -> "Find: " + typed);
     }
 
     private static String lead(String typed, FindResult found) {

@@ -22,11 +22,12 @@ final class LinkLines extends Div {
     /** A line on the page: its box, and where something is said about it. */
     private record Line(SureLink link, Checkbox box, Span said) {}
 
+    private final PlainTable table;
     private final Map<EnvelopeNumber, Line> lines = new LinkedHashMap<>();
 
     LinkLines(List<SureLink> links, Runnable ticked) {
         addClassName("beside");
-        PlainTable table = new PlainTable(
+        table = new PlainTable(
                 "Links to confirm",
                 "Confirm",
                 "Envelope and record",
@@ -44,7 +45,7 @@ final class LinkLines extends Div {
             lines.put(number, new Line(link, box, said));
             table.row(cells(link, box, said));
         }
-        add(table);
+        add(table.acts("Confirm"));
     }
 
     private static List<Component> cells(SureLink link, Checkbox box, Span said) {
@@ -72,6 +73,10 @@ final class LinkLines extends Div {
         Span onEnvelope = new Span(field.onEnvelope().isBlank() ? "empty" : field.onEnvelope());
         onEnvelope.setClassName("num", field.field() == FieldBeside.Field.BIRTH_DATE);
         return new Div(new Div(onEnvelope), new FieldMark(field));
+    }
+
+    PlainTable table() {
+        return table;
     }
 
     List<SureLink> links() {

@@ -20,6 +20,7 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.queue.SecondReviewQueueService;
 import org.proviso.review.queue.SureLink;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
@@ -81,7 +82,15 @@ class LinksView extends Composite<Div> {
         acts.addClassName("acts");
         Div foot = new Div(acts);
         foot.addClassName("links-foot");
-        getContent().add(count(), lines, foot);
+        getContent()
+                .add(
+                        count(),
+                        lines,
+                        DownloadLinks.of(
+                                "Links to confirm",
+                                electionId,
+                                () -> new LinkLines(waiting.sureLinks(electionId, MOST), () -> {}).table()),
+                        foot);
         counted();
     }
 

@@ -17,6 +17,7 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.acts.ResearchService.WaitingRequest;
 import org.proviso.review.facts.WaitsFor;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -58,7 +59,13 @@ class ResearchView extends Composite<Div> {
         filters.addClassName("filters");
         columns();
         getContent().addClassNames("sheet", "queue");
-        getContent().add(head, new ReviewNavigation(), filters, rows);
+        getContent()
+                .add(
+                        head,
+                        new ReviewNavigation(),
+                        filters,
+                        rows,
+                        DownloadLinks.of("Research", election.id(), rows).narrowed(this::narrowed));
         show();
     }
 
@@ -67,6 +74,7 @@ class ResearchView extends Composite<Div> {
                 .setHeader("Envelope")
                 .setWidth("6.5rem")
                 .setFlexGrow(0);
+        rows.acts("Result");
         rows.words("Waiting for", "8rem", request -> request.waitsFor().words());
         rows.words("Asked of", "10rem", request -> request.addressee().isEmpty() ? "Not stated" : request.addressee());
         rows.words("Question", "18rem", WaitingRequest::asked);
@@ -76,6 +84,11 @@ class ResearchView extends Composite<Div> {
                 .setHeader("Result")
                 .setWidth("12rem")
                 .setFlexGrow(0);
+    }
+
+    private String narrowed() {
+        WaitsFor one = pile.getValue();
+        return one == null ? "" : "Waiting for: " + one.words();
     }
 
     private void show() {

@@ -24,6 +24,7 @@ import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.CasePageContext;
 import org.proviso.review.ui.desk.ReviewServices;
 import org.proviso.ui.AddressedEnvelope;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
@@ -115,7 +116,12 @@ class SecondReviewView extends Composite<Div>
                         + " envelope on or to close a case without a decision, before it takes effect.");
         columns(rows);
         rows.show((offset, limit) -> waiting.toRead(election.id(), offset, limit), () -> count);
-        getContent().add(head, new ReviewNavigation(), rows);
+        getContent()
+                .add(
+                        head,
+                        new ReviewNavigation(),
+                        rows,
+                        DownloadLinks.of("Proposals waiting for second review", election.id(), rows));
     }
 
     private void columns(RowGrid<ProposalToReview> rows) {

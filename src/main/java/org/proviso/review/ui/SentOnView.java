@@ -19,6 +19,7 @@ import org.proviso.review.ends.EndedCaseService;
 import org.proviso.review.ends.SentOnEnvelope;
 import org.proviso.review.mail.MailListService;
 import org.proviso.review.ui.ends.EndedCaseActs;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -48,14 +49,24 @@ class SentOnView extends Composite<Div> {
                             + " confirmed that it goes to the voter's home county."));
             return;
         }
+        getContent()
+                .add(
+                        table(all, election.zone()),
+                        DownloadLinks.of(
+                                "Envelopes sent on",
+                                election.id(),
+                                () -> table(ended.sentOn(election.id()), election.zone())));
+    }
+
+    private static PlainTable table(List<SentOnEnvelope> all, ZoneId zone) {
         PlainTable table = new PlainTable("Envelopes sent on", "Envelope", "County", "Sent on", "Receipt", "Form");
         all.forEach(envelope -> table.row(List.of(
                 number(envelope.key().envelopeNo()),
                 new Span(envelope.toCounty().isEmpty() ? "Not recorded" : envelope.toCounty()),
-                new Span(moment(envelope.sentAt(), election.zone())),
+                new Span(moment(envelope.sentAt(), zone)),
                 new Span(receipt(envelope)),
                 envelope.sentAt() == null ? new Span() : EndedCaseActs.form(envelope.key()))));
-        getContent().add(table);
+        return table.acts("Form");
     }
 
     private static String lead(List<SentOnEnvelope> all) {

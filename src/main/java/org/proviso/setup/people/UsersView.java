@@ -14,6 +14,7 @@ import org.proviso.access.OfficeUser;
 import org.proviso.access.Role;
 import org.proviso.access.UserService;
 import org.proviso.core.act.ActResult;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -51,9 +52,13 @@ public final class UsersView extends Composite<Div> {
 
     private void show() {
         list.removeAll();
+        list.add(table(), DownloadLinks.of("Accounts", null, this::table));
+    }
+
+    private PlainTable table() {
         PlainTable table = new PlainTable("Accounts", "Name", "User name", "Party", "Roles", "State", "");
         users.all().forEach(user -> table.row(row(user)));
-        list.add(table);
+        return table;
     }
 
     private List<Component> row(OfficeUser user) {

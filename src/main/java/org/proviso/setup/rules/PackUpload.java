@@ -79,7 +79,14 @@ final class PackUpload extends Div {
         proof(tried.proof());
         ActButton put =
                 new ActButton(tried.proof().holds() ? "Put rule pack in force" : "Override and put rule pack in force");
-        shown.add(put.first().does(this::put), new RuleDifferencesPart(whatIf.compare(election, tried.book())));
+        shown.add(
+                put.first().does(this::put),
+                new RuleDifferencesPart(
+                        whatIf.compare(election, tried.book()),
+                        election,
+                        "Rule pack: " + tried.pack().name() + ", "
+                                + tried.book().pack().hash().substring(0, 12),
+                        () -> whatIf.compare(election, tried.book())));
     }
 
     private void proof(ProofReport proof) {

@@ -19,6 +19,7 @@ import org.proviso.review.assess.RulingWorkService;
 import org.proviso.review.assess.StaleCase;
 import org.proviso.review.assess.WhatIfService;
 import org.proviso.ui.Caution;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -85,7 +86,12 @@ public final class RuleChangeView extends Composite<Div> {
         if (all.isEmpty()) {
             list.add(new Paragraph("No changes. The rules are those the election was loaded with."));
         } else {
-            list.add(table(all));
+            list.add(
+                    table(all),
+                    DownloadLinks.of(
+                            "Rule packs put in force",
+                            workplace.electionId(),
+                            () -> table(changes.changes(workplace.electionId()))));
         }
         stale();
     }
@@ -115,14 +121,19 @@ public final class RuleChangeView extends Composite<Div> {
         }
         list.add(new Paragraph(UsDates.count(stale.size(), "decided case")
                 + " stale: assessed under rules no longer in force. They keep those rules until people reopen them."));
+        list.add(
+                stale(stale.subList(0, Math.min(SHOWN, stale.size()))),
+                DownloadLinks.of(
+                        "Stale cases", workplace.electionId(), () -> stale(tasks.staleCases(workplace.electionId()))));
+    }
+
+    private static PlainTable stale(List<StaleCase> stale) {
         PlainTable table = new PlainTable("Stale cases", "Envelope", "State", "Recommendation then", "Rules then");
-        stale.stream()
-                .limit(SHOWN)
-                .forEach(staleCase -> table.row(
-                        staleCase.key().envelopeNo().value(),
-                        staleCase.state().spoken(),
-                        staleCase.said().words(),
-                        staleCase.packHash().substring(0, 12)));
-        list.add(table);
+        stale.forEach(staleCase -> table.row(
+                staleCase.key().envelopeNo().value(),
+                staleCase.state().spoken(),
+                staleCase.said().words(),
+                staleCase.packHash().substring(0, 12)));
+        return table;
     }
 }

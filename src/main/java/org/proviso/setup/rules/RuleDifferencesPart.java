@@ -3,10 +3,14 @@ package org.proviso.setup.rules;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.proviso.core.ElectionId;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.review.assess.WhatIfService.WhatIfResult;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
@@ -15,7 +19,8 @@ final class RuleDifferencesPart extends Div {
 
     private static final int SHOWN = 100;
 
-    RuleDifferencesPart(WhatIfResult compared) {
+    /** {@code again} compares anew, for a file. */
+    RuleDifferencesPart(WhatIfResult compared, ElectionId election, String with, Supplier<WhatIfResult> again) {
         add(new Paragraph(
                 compared.differences().isEmpty()
                         ? "None of " + UsDates.count(compared.cases(), "case") + " would change."
@@ -24,20 +29,27 @@ final class RuleDifferencesPart extends Div {
         if (compared.differences().isEmpty()) {
             return;
         }
-        PlainTable table = new PlainTable("Cases that would change", "Envelope", "Now", "Outlook", "Why");
-        compared.differences().stream()
-                .limit(SHOWN)
-                .forEach(whatIf -> table.row(
-                        whatIf.envelopeNo().value(),
-                        change(whatIf.before().words(), whatIf.after().words()),
-                        change(
-                                whatIf.outlookBefore().words(),
-                                whatIf.outlookAfter().words()),
-                        String.join(" ", whatIf.because())));
-        add(table);
-        if (compared.differences().size() > SHOWN) {
-            add(new Paragraph("and " + (compared.differences().size() - SHOWN) + " more"));
+        List<WhatIf> all = compared.differences();
+        add(
+                table(all.subList(0, Math.min(SHOWN, all.size()))),
+                DownloadLinks.of(
+                                "Cases that would change",
+                                election,
+                                () -> table(again.get().differences()))
+                        .narrowed(() -> with));
+        if (all.size() > SHOWN) {
+            add(new Paragraph("and " + (all.size() - SHOWN) + " more"));
         }
+    }
+
+    private static PlainTable table(List<WhatIf> differences) {
+        PlainTable table = new PlainTable("Cases that would change", "Envelope", "Now", "Outlook", "Why");
+        differences.forEach(whatIf -> table.row(
+                whatIf.envelopeNo().value(),
+                change(whatIf.before().words(), whatIf.after().words()),
+                change(whatIf.outlookBefore().words(), whatIf.outlookAfter().words()),
+                String.join(" ", whatIf.because())));
+        return table;
     }
 
     private static String counted(WhatIfResult compared) {

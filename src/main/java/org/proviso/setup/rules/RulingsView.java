@@ -23,6 +23,7 @@ import org.proviso.election.rules.RulingService.NamedRuling;
 import org.proviso.review.assess.RulingTask;
 import org.proviso.review.assess.RulingWorkService;
 import org.proviso.ui.Caution;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -80,7 +81,12 @@ public final class RulingsView extends Composite<Div> {
                         ? "Every value a case may depend on has been read or signed. No questions for counsel."
                         : UsDates.count(tasks.size(), "value") + " open; envelopes wait for " + waits + " of them."));
         if (!tasks.isEmpty()) {
-            list.add(table(tasks));
+            list.add(
+                    table(tasks),
+                    DownloadLinks.of(
+                            "Values to rule on",
+                            workplace.electionId(),
+                            () -> table(work.tasks(workplace.electionId()))));
         }
         signed();
     }
@@ -113,10 +119,16 @@ public final class RulingsView extends Composite<Div> {
             return;
         }
         ElectionLine election = workplace.election().orElseThrow();
+        list.add(
+                signed(acts, election),
+                DownloadLinks.of("Rulings signed", election.id(), () -> signed(rulings.acts(election.id()), election)));
+    }
+
+    private PlainTable signed(List<NamedRuling> acts, ElectionLine election) {
         PlainTable table = new PlainTable(
                 "Rulings signed", "No.", "Rule", "Ruling", "Signed by", "Based on", "Recorded", "In force");
         acts.forEach(act -> table.row(row(act, election)));
-        list.add(table);
+        return table;
     }
 
     private List<Component> row(NamedRuling act, ElectionLine election) {

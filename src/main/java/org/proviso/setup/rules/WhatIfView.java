@@ -83,13 +83,22 @@ public final class WhatIfView extends Composite<Div> {
             MessageLine.refused("Choose another rule pack, or a rule to change.");
             return;
         }
+        String named = pack.code();
         ActResult<WhatIfService.WhatIfResult> compared = whatIf.compare(election, pack.code(), changed);
         if (compared instanceof ActResult.Refused<WhatIfService.WhatIfResult> refused) {
             rule.problem(refused.words());
         }
         compared.ifAccepted().ifPresent(found -> {
             shown.removeAll();
-            shown.add(new H2("Compared with the rules in force"), new RuleDifferencesPart(found));
+            shown.add(
+                    new H2("Compared with the rules in force"),
+                    new RuleDifferencesPart(
+                            found,
+                            election,
+                            "Rule pack: " + packs().get(named) + (changed.isEmpty() ? "" : "; " + changed),
+                            () -> whatIf.compare(election, named, changed)
+                                    .ifAccepted()
+                                    .orElse(found)));
         });
     }
 }

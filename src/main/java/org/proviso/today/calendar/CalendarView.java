@@ -21,6 +21,7 @@ import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.DeadlineList;
 import org.proviso.files.CalendarFile;
 import org.proviso.ui.Caution;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
@@ -35,22 +36,50 @@ import org.proviso.ui.frame.WorkingElection;
 @PermitAll
 public final class CalendarView extends Composite<Div> {
 
+    private final transient AccessService access;
+
     CalendarView(ElectionDates dates, AccessService access, WorkingElection workplace) {
+        this.access = access;
         access.demand(Permission.READ_FIGURES);
         ElectionLine election = workplace.election().orElseThrow(NoElectionException::new);
         DeadlineBook book = dates.book(election.id());
         LocalDateTime now = workplace.now();
         List<DeadlineList.Line> dated = DeadlineList.inOrder(book);
         getContent().addClassNames("sheet", "rules", "dates");
-        getContent().add(head(book, election, now), new H2("Dated deadlines"), new DatesTable(dated, now));
+        getContent()
+                .add(
+                        head(book, election, now),
+                        new H2("Dated deadlines"),
+                        new DatesTable(dated, now),
+                        DownloadLinks.of(
+                                "Dated deadlines",
+                                election.id(),
+                                () -> new DatesTable(DeadlineList.inOrder(now(dates, election)), workplace.now())
+                                        .getContent()));
         meeting(book).ifPresent(words -> getContent().add(note(words)));
-        List<DeadlineList.Line> undated = DeadlineList.of(book).stream()
-                .filter(line -> line.waitsForAnAct() || !line.given().isKnown())
-                .toList();
+        List<DeadlineList.Line> undated = undated(book);
         if (!undated.isEmpty()) {
-            getContent().add(new H2("Undated deadlines"), new UndatedTable(undated));
+            getContent()
+                    .add(
+                            new H2("Undated deadlines"),
+                            new UndatedTable(undated),
+                            DownloadLinks.of(
+                                    "Undated deadlines",
+                                    election.id(),
+                                    () -> new UndatedTable(undated(now(dates, election))).getContent()));
         }
         getContent().add(new Caution());
+    }
+
+    private static List<DeadlineList.Line> undated(DeadlineBook book) {
+        return DeadlineList.of(book).stream()
+                .filter(line -> line.waitsForAnAct() || !line.given().isKnown())
+                .toList();
+    }
+
+    private DeadlineBook now(ElectionDates dates, ElectionLine election) {
+        access.demand(Permission.READ_FIGURES);
+        return dates.book(election.id());
     }
 
     private static Optional<String> meeting(DeadlineBook book) {

@@ -19,6 +19,7 @@ import org.proviso.review.mail.MailList;
 import org.proviso.review.mail.MailListService;
 import org.proviso.review.mail.SentLine;
 import org.proviso.review.ui.ReviewNavigation;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -77,7 +78,7 @@ class MailDeskView extends Composite<Div> {
                 + ". An envelope that counts stays closed until the mail desk has answered its line.";
     }
 
-    private Component next(List<MailLine> lines, int number) {
+    private PlainTable next(List<MailLine> lines) {
         PlainTable table = new PlainTable(
                 "Lines of the next list",
                 "Envelope",
@@ -93,7 +94,13 @@ class MailDeskView extends Composite<Div> {
                 new Span(line.voterName()),
                 new Span(line.ballots()),
                 new Span(line.kind().words()))));
-        Div part = new Div(table);
+        return table;
+    }
+
+    private Component next(List<MailLine> lines, int number) {
+        Div part = new Div(
+                next(lines),
+                DownloadLinks.of("Lines of the next list", election.id(), () -> next(lists.next(election.id()))));
         if (!election.closed()) {
             part.add(new ActButton("Send list " + number + "\u2026").first().does(() -> ask(lines, number)));
         }
@@ -119,7 +126,7 @@ class MailDeskView extends Composite<Div> {
         return true;
     }
 
-    private Component list(MailList list) {
+    private PlainTable lines(MailList list) {
         PlainTable table = new PlainTable(
                 "Lines of list " + list.number(),
                 "Line",
@@ -140,10 +147,24 @@ class MailDeskView extends Composite<Div> {
                         new Span(line.line().kind().words()),
                         new Span(answer(line)),
                         correct(line))));
+        return table;
+    }
+
+    private PlainTable linesNow(int number) {
+        return lines(lists.sent(election.id()).stream()
+                .filter(list -> list.number() == number)
+                .findFirst()
+                .orElseThrow());
+    }
+
+    private Component list(MailList list) {
         Paragraph sent = new Paragraph("Sent " + moment(list) + " by " + list.sentBy() + ", "
                 + UsDates.count(list.lines().size(), "line") + ". ");
         sent.add(file(list));
-        Div part = new Div(sent, table);
+        Div part = new Div(
+                sent,
+                lines(list),
+                DownloadLinks.of("Lines of list " + list.number(), election.id(), () -> linesNow(list.number())));
         if (list.unanswered() > 0 && !election.closed()) {
             part.add(new ActButton("Record answers to list " + list.number() + "\u2026")
                     .does(() -> new DeskAnswersSheet(lists, election.id(), list, this::show).open()));
