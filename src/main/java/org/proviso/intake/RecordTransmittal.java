@@ -5,6 +5,8 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.PositiveOrZero;
 import jakarta.validation.constraints.Size;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
@@ -25,6 +27,14 @@ public record RecordTransmittal(
         @NotNull @PositiveOrZero @Max(MOST) Integer returned,
         @Nullable @PositiveOrZero @Max(MOST) Integer scannedInError,
         @Nullable @PositiveOrZero @Max(MOST) Integer looseBallots) {
+
+    /** In the address of the page of transmittals: the location whose return is to be recorded. */
+    public static final String PLACE = "place";
+
+    /** The address where the missing return of a location is recorded. */
+    public static String missing(String votingLocation) {
+        return "intake/transmittals?" + PLACE + "=" + URLEncoder.encode(votingLocation, StandardCharsets.UTF_8);
+    }
 
     private static final int MOST = 999_999;
 

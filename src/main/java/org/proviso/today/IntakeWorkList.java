@@ -5,7 +5,7 @@ import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
-import org.proviso.intake.desk.LocationReturn;
+import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.intake.numbers.NumberCheckService;
 import org.proviso.notices.DueCount;
@@ -98,7 +98,7 @@ class IntakeWorkList {
                 places.size() == 1 ? "Silent location" : "Silent locations",
                 "no return from " + String.join(", ", places.subList(0, Math.min(NAMED, places.size()))) + more,
                 "Record transmittal",
-                places.size() == 1 ? LocationReturn.missing(places.get(0)) : "intake/transmittals");
+                places.size() == 1 ? RecordTransmittal.missing(places.get(0)) : "intake/transmittals");
     }
 
     /** A reviewer sees whose they are in the queue, whose order begins with them; the desk finds them by their paper. */

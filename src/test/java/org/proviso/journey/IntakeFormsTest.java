@@ -31,9 +31,9 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.rules.Ask;
 import org.proviso.intake.IntakeService;
+import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.cure.CureScanService;
 import org.proviso.intake.desk.EnvelopeListService;
-import org.proviso.intake.desk.LocationReturn;
 import org.proviso.intake.keying.KeyingDraft;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.ui.MessageLine;
@@ -257,7 +257,7 @@ class IntakeFormsTest {
 
     @Test
     void the_missing_return_of_a_location_is_begun_with_its_name_and_known_names_are_spelled_as_before() {
-        pages.on(LocationReturn.missing("Prospect & Mill Annex"), "jon", () -> {
+        pages.on(RecordTransmittal.missing("Prospect & Mill Annex"), "jon", () -> {
             assertThat(text("place")).isEqualTo("Prospect & Mill Annex");
             typeAndLeave("place", "depot street library");
             assertThat(text("place")).isEqualTo("Depot Street Library");

@@ -1,7 +1,5 @@
 package org.proviso.intake.desk;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -11,14 +9,6 @@ import org.proviso.intake.RecordedTransmittal;
 
 /** What one voting location sent back by all its transmittals, and how many of its envelopes are here. */
 public record LocationReturn(String votingLocation, List<RecordedTransmittal> transmittals, int here) {
-
-    /** In the address of the page of transmittals: the location whose return is to be recorded. */
-    public static final String PLACE = "place";
-
-    /** The address where the missing return of a location is recorded. */
-    public static String missing(String votingLocation) {
-        return "intake/transmittals?" + PLACE + "=" + URLEncoder.encode(votingLocation, StandardCharsets.UTF_8);
-    }
 
     /** Whether the return is in balance. */
     public boolean addsUp() {

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.desk.LocationReturn;
 import org.proviso.intake.desk.LocationReturn.Arrival;
 import org.proviso.ui.Links;
@@ -51,7 +52,8 @@ final class ReturnsPart extends Div {
                     && !locationReturn.votingLocation().isEmpty();
             sentence.add(
                     missing
-                            ? Links.link("Record transmittal", LocationReturn.missing(locationReturn.votingLocation()))
+                            ? Links.link(
+                                    "Record transmittal", RecordTransmittal.missing(locationReturn.votingLocation()))
                             : Links.link("View transmittals", "intake/transmittals"));
         }
         Paragraph bags = new Paragraph(bags(locationReturn));

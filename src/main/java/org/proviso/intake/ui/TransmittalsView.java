@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
+import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
 import org.proviso.intake.desk.LocationReturn;
@@ -60,7 +61,7 @@ public final class TransmittalsView extends Composite<Div> implements BeforeEnte
     public void beforeEnter(BeforeEnterEvent event) {
         event.getLocation()
                 .getQueryParameters()
-                .getSingleParameter(LocationReturn.PLACE)
+                .getSingleParameter(RecordTransmittal.PLACE)
                 .ifPresent(form::begin);
     }
 
