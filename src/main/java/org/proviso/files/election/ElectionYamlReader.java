@@ -38,7 +38,7 @@ public final class ElectionYamlReader {
     public static Election read(Path file) {
         Path folder = file.toAbsolutePath().normalize().getParent();
         Path id = folder == null ? null : folder.getFileName();
-        if (id == null) {
+        if (folder == null || id == null) {
             throw new InputException(file.toString(), 0, "", "must lie in a folder, whose name is the election's id");
         }
         YamlNode root = YamlDocument.read(file);
