@@ -1,4 +1,4 @@
-package org.proviso.election;
+package org.proviso.election.ui;
 
 import java.time.Clock;
 import java.time.LocalDateTime;
@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
 import org.proviso.core.chain.ChainHead;
+import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.ui.ListMoments;
