@@ -32,7 +32,12 @@ final class RecognizedText {
 
     static String of(String file, Recognized recognized, Mapping mapping, Preview preview) {
         RecognizedText told = new RecognizedText(recognized, mapping);
-        told.line("%s: %,d rows for %s", file, recognized.rows(), mapping.list().file());
+        told.line(String.format(
+                Locale.US,
+                "%s: %,d rows for %s",
+                file,
+                recognized.rows(),
+                mapping.list().file()));
         told.form();
         recognized.columns().forEach(told::column);
         told.without();
@@ -42,11 +47,15 @@ final class RecognizedText {
 
     private void form() {
         String sure = recognized.encodingSure() ? "" : " (not sure: look at names with accents)";
-        line("  encoding   %s%s", mapping.source().encoding().name(), sure);
-        line("  delimiter  %s", mapping.source().delimiter().code().replace('_', ' '));
-        line("  header     %s", mapping.source().header() ? "yes" : "no");
+        line(String.format(
+                Locale.US, "  encoding   %s%s", mapping.source().encoding().name(), sure));
+        line(String.format(
+                Locale.US,
+                "  delimiter  %s",
+                mapping.source().delimiter().code().replace('_', ' ')));
+        line(String.format(Locale.US, "  header     %s", mapping.source().header() ? "yes" : "no"));
         if (!mapping.empty().isEmpty()) {
-            line("  read as nothing: %s", String.join(", ", mapping.empty()));
+            line(String.format(Locale.US, "  read as nothing: %s", String.join(", ", mapping.empty())));
         }
     }
 
@@ -55,9 +64,10 @@ final class RecognizedText {
                 .filter(source -> source.from().contains(column.name()))
                 .toList();
         if (uses.isEmpty()) {
-            line("  %s: not read", column.name());
+            line(String.format(Locale.US, "  %s: not read", column.name()));
         }
-        uses.forEach(use -> line("  %s -> %s%s", column.name(), use.field(), form(use, column)));
+        uses.forEach(
+                use -> line(String.format(Locale.US, "  %s -> %s%s", column.name(), use.field(), form(use, column))));
     }
 
     private static String form(FieldSource use, ColumnProfile column) {
@@ -98,20 +108,21 @@ final class RecognizedText {
                 .filter(name -> mapping.source(name).isEmpty())
                 .collect(Collectors.joining(", "));
         if (!names.isEmpty()) {
-            line("  no column for: %s", names);
+            line(String.format(Locale.US, "  no column for: %s", names));
         }
         if (!mapping.missing().isEmpty()) {
-            line("  every row needs: %s", String.join(", ", mapping.missing()));
+            line(String.format(Locale.US, "  every row needs: %s", String.join(", ", mapping.missing())));
         }
     }
 
     private void misfits(Preview preview) {
         if (preview.wrongRows() > 0) {
-            line("  %,d rows do not have as many fields as the header", preview.wrongRows());
+            line(String.format(Locale.US, "  %,d rows do not have as many fields as the header", preview.wrongRows()));
         }
         preview.misfits().stream().limit(MISFITS).forEach(this::misfit);
         if (preview.misfits().size() > MISFITS) {
-            line("  and %,d more values", preview.misfits().size() - MISFITS);
+            line(String.format(
+                    Locale.US, "  and %,d more values", preview.misfits().size() - MISFITS));
         }
         if (preview.misfits().isEmpty() && preview.wrongRows() == 0) {
             line("  every value fits");
@@ -119,16 +130,17 @@ final class RecognizedText {
     }
 
     private void misfit(Misfit misfit) {
-        line(
+        line(String.format(
+                Locale.US,
                 "  does not fit: column %s, %s in %,d rows, the first on line %d (%s)",
                 misfit.column(),
                 misfit.value().isEmpty() ? "nothing" : InputException.quoted(misfit.value()),
                 misfit.count(),
                 misfit.firstLine(),
-                misfit.field());
+                misfit.field()));
     }
 
-    private void line(String form, Object... values) {
-        text.append(String.format(Locale.US, form, values)).append('\n');
+    private void line(String line) {
+        text.append(line).append('\n');
     }
 }

@@ -32,8 +32,8 @@ public record ColumnProfile(
     /** Whether nearly all texts are so; a column without any is nothing. */
     boolean nearlyAll(Predicate<String> so) {
         List<String> real = texts.stream().filter(text -> !meansNothing(text)).toList();
-        long others = real.size() - real.stream().filter(so).count();
-        return !real.isEmpty() && (others <= (1 - NEARLY) * real.size() || others == 1 && real.size() >= FEW);
+        int others = real.size() - (int) real.stream().filter(so).count();
+        return !real.isEmpty() && (others <= (1 - NEARLY) * real.size() || (others == 1 && real.size() >= FEW));
     }
 
     boolean isOf(TextShape shape) {

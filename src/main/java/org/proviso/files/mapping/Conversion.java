@@ -153,7 +153,7 @@ public final class Conversion {
             for (String cell : cells) {
                 for (int i = 0; i < cell.length(); i++) {
                     char sign = cell.charAt(i);
-                    boolean ends = sign == '\r' || sign == '\n' && (i == 0 || cell.charAt(i - 1) != '\r');
+                    boolean ends = sign == '\r' || (sign == '\n' && (i == 0 || cell.charAt(i - 1) != '\r'));
                     line += ends ? 1 : 0;
                 }
             }

@@ -53,7 +53,7 @@ public final class MappingReader {
 
     private static String files(YamlNode node) {
         try {
-            FileSystems.getDefault().getPathMatcher("glob:" + node.text());
+            Object unused = FileSystems.getDefault().getPathMatcher("glob:" + node.text());
             return node.text();
         } catch (PatternSyntaxException e) {
             throw node.wrong(InputException.quoted(node.text()) + " is not a file name (* stands for any signs)");

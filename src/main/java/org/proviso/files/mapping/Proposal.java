@@ -113,7 +113,7 @@ public final class Proposal {
                     return own != null && !own.equals(column);
                 })
                 .count();
-        return (named || free && !byField.containsKey(shape.wholeIn())) && alone < parts.size() - 1;
+        return (named || (free && !byField.containsKey(shape.wholeIn()))) && alone < parts.size() - 1;
     }
 
     private void split(TextShape shape, List<String> parts, ColumnProfile column) {

@@ -32,6 +32,6 @@ final class SourceLines {
 
     /** Whether the two files have the same lines throughout. */
     boolean areTheSame() {
-        return size == 0 || size == 1 && distance[0] == 0;
+        return size == 0 || (size == 1 && distance[0] == 0);
     }
 }

@@ -66,7 +66,7 @@ public enum TextShape implements Code {
         if (sides.length == 3) {
             return isSuffix(sides[2]) ? Optional.of(given(sides[0], sides[1], sides[2])) : Optional.empty();
         }
-        String[] words = sides[1].split(" +");
+        String[] words = sides[1].split(" +", -1);
         String last = words[words.length - 1];
         if (words.length > 1 && isSuffix(last)) {
             return Optional.of(given(sides[0], sides[1].substring(0, sides[1].length() - last.length()), last));
@@ -94,7 +94,7 @@ public enum TextShape implements Code {
 
     /** Two or three words and a suffix can be told apart; of four or more nobody can say which belong together. */
     private static Optional<Map<String, String>> firstLast(String text) {
-        String[] words = text.replace(",", " ").strip().split(" +");
+        String[] words = text.replace(",", " ").strip().split(" +", -1);
         boolean ends = words.length > 2 && isSuffix(words[words.length - 1]);
         int names = words.length - (ends ? 1 : 0);
         if (names < 2 || names > 3) {
