@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.concurrent.Callable;
+import org.proviso.cli.option.MappingOption;
+import org.proviso.cli.option.SetAsideOption;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.files.election.ElectionFolder;
 import org.proviso.files.mapping.MappedFolder;

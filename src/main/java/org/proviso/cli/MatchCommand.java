@@ -12,6 +12,8 @@ import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.proviso.cli.option.MappingOption;
+import org.proviso.cli.option.SetAsideOption;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.index.RollIndex;

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import org.proviso.cli.option.MappingOption;
+import org.proviso.cli.option.SetAsideOption;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
@@ -58,7 +60,8 @@ final class MeasureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (MappedFolder mapped = mapping.folder(folder)) {
-            measure(mapped.read(() -> setAside.read(mapped.folder(), spec.commandLine().getOut())));
+            measure(mapped.read(
+                    () -> setAside.read(mapped.folder(), spec.commandLine().getOut())));
         }
         return 0;
     }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import org.proviso.cli.option.MappingOption;
+import org.proviso.cli.option.SetAsideOption;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.Election;
 import org.proviso.core.adjudication.WhatIf;
@@ -72,7 +74,8 @@ final class WhatIfCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "name another --pack, or a value with --set");
         }
         try (MappedFolder mapped = mapping.folder(folder)) {
-            compare(mapped.read(() -> setAside.read(mapped.folder(), spec.commandLine().getOut())));
+            compare(mapped.read(
+                    () -> setAside.read(mapped.folder(), spec.commandLine().getOut())));
         }
         return 0;
     }

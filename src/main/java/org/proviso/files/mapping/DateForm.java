@@ -13,6 +13,7 @@ import java.time.temporal.TemporalAccessor;
 import java.time.temporal.TemporalQueries;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -42,6 +43,9 @@ public final class DateForm {
             "MMDDYY");
 
     private static final List<String> TIMES = List.of(" HH:MM", " HH:MM AM", "THH:MM", " HHMM");
+
+    /** The times that are not hours, minutes and seconds with a colon between, by their patterns. */
+    private static final Map<String, String> OTHER_TIMES = Map.of(" HH:MM AM", " h:mm[:ss][ ]a", " HHMM", " HHmm");
 
     private static final int LONGEST = 40;
 
@@ -128,16 +132,14 @@ public final class DateForm {
             append(builder, part, packed, pivot);
             at += part.length();
         }
-        switch (time) {
-            case " HH:MM", "THH:MM" ->
-                builder.appendLiteral(time.charAt(0))
-                        .appendPattern("H:mm[:ss]")
-                        .optionalStart()
-                        .appendFraction(ChronoField.NANO_OF_SECOND, 0, 9, true)
-                        .optionalEnd();
-            case " HH:MM AM" -> builder.appendPattern(" h:mm[:ss][ ]a");
-            case " HHMM" -> builder.appendPattern(" HHmm");
-            default -> builder.appendLiteral("");
+        if (OTHER_TIMES.containsKey(time)) {
+            builder.appendPattern(OTHER_TIMES.get(time));
+        } else if (!time.isEmpty()) {
+            builder.appendLiteral(time.charAt(0))
+                    .appendPattern("H:mm[:ss]")
+                    .optionalStart()
+                    .appendFraction(ChronoField.NANO_OF_SECOND, 0, 9, true)
+                    .optionalEnd();
         }
         return builder.toFormatter(Locale.US).withResolverStyle(ResolverStyle.STRICT);
     }

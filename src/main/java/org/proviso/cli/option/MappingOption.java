@@ -1,4 +1,4 @@
-package org.proviso.cli;
+package org.proviso.cli.option;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -7,7 +7,7 @@ import org.proviso.files.mapping.MappedFolder;
 import picocli.CommandLine.Option;
 
 /** The mappings that verbs over an office's own files take. */
-final class MappingOption {
+public final class MappingOption {
 
     @Option(
             names = "--mapping",
@@ -16,12 +16,12 @@ final class MappingOption {
                     + " The mappings in the folder's mappings/ are used without it.")
     private List<Path> mappings = new ArrayList<>();
 
-    List<Path> files() {
+    public List<Path> files() {
         return mappings;
     }
 
     /** The election folder with every file in our columns. */
-    MappedFolder folder(Path folder) {
+    public MappedFolder folder(Path folder) {
         return MappedFolder.of(folder, mappings);
     }
 }

@@ -1,4 +1,4 @@
-package org.proviso.cli;
+package org.proviso.cli.option;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -11,7 +11,7 @@ import org.proviso.files.election.ElectionFolder;
 import picocli.CommandLine.Option;
 
 /** The option of the verbs that read outside lists: go on without their bad rows, and say which those are. */
-final class SetAsideOption {
+public final class SetAsideOption {
 
     @Option(
             names = "--set-aside",
@@ -23,12 +23,12 @@ final class SetAsideOption {
     private @Nullable Path file;
 
     /** The folder; {@code print} is told how many rows of which list were set aside. */
-    ElectionFolder read(Path folder, PrintWriter print) {
+    public ElectionFolder read(Path folder, PrintWriter print) {
         return reading(aside -> ElectionFolder.read(folder, rows -> {}, aside), print);
     }
 
     /** What the reading gives, with the rows it sets aside in the file; strict where the option is not given. */
-    <T> T reading(Function<@Nullable SetAside, T> reading, PrintWriter print) {
+    public <T> T reading(Function<@Nullable SetAside, T> reading, PrintWriter print) {
         Path target = file;
         if (target == null) {
             return reading.apply(null);
