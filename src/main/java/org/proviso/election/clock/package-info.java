@@ -1,4 +1,4 @@
-/** The office's clock, and the clock of a demonstration that can be moved forward. */
+/** The office's clock, the clock of a demonstration that can be moved forward, and the moment of a list that is read. */
 @NamedInterface("clock")
 @NullMarked
 package org.proviso.election.clock;

@@ -62,6 +62,12 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
         }
         FindResult found = find.find(workplace.electionId(), typed);
         getContent().add(new PageHead("Find", lead(typed, found)));
+        caution(typed);
+        show(typed, found);
+    }
+
+    /** What a search cannot see: rows of the roll that could not be read. */
+    private void caution(String typed) {
         String unread = typed.isBlank()
                 ? ""
                 : find.unread(workplace.electionId(), typed).words();
@@ -70,6 +76,9 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
             caution.addClassName("warn");
             getContent().add(caution);
         }
+    }
+
+    private void show(String typed, FindResult found) {
         if (!found.envelopes().isEmpty()) {
             getContent()
                     .add(

@@ -1,4 +1,4 @@
-package org.proviso.election.ui;
+package org.proviso.election.clock;
 
 import java.time.Clock;
 import java.time.LocalDateTime;
