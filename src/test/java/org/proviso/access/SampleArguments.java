@@ -1,6 +1,7 @@
 package org.proviso.access;
 
 import jakarta.validation.constraints.Pattern;
+import java.io.OutputStream;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.lang.reflect.Constructor;
@@ -108,6 +109,7 @@ record SampleArguments(EnvelopeKey key) {
                         Map.entry(byte[].class, new byte[] {1}),
                         Map.entry(Path.class, Path.of("no-such-folder")),
                         Map.entry(Writer.class, new StringWriter()),
+                        Map.entry(OutputStream.class, OutputStream.nullOutputStream()),
                         Map.entry(LocalDate.class, DAY),
                         Map.entry(LocalTime.class, LocalTime.NOON),
                         Map.entry(LocalDateTime.class, DAY.atTime(LocalTime.NOON)),
