@@ -53,6 +53,7 @@ class RoutePermissionsTest {
     private static final Map<String, String> PARTS = Map.ofEntries(
             Map.entry("{election}", Primary.ID),
             Map.entry("{session}", "1"),
+            Map.entry("{file}", "roll.csv"),
             Map.entry("{envelope}", "P-1012"),
             Map.entry("{envelopeNo}", "P-1012"),
             Map.entry("{voter}", "T7217816"),
