@@ -119,14 +119,15 @@ final class NewerListPart extends Div {
             shown.add(new Paragraph(UsDates.count(staged.aside().rowsAside(), "row")
                     + " of this list are set aside. It was decided before to use it without them."));
         }
-        shown.add(new ActButton("Put list in use").first().does(this::bring));
+        shown.add(new ActButton("Put list in use").first().does(() -> bring(staged.kind())));
     }
 
-    private void bring() {
+    /** As the list that the file was read as, whatever was chosen since. */
+    private void bring(SnapshotKind readAs) {
         if (file == null) {
             return;
         }
-        brought(newer.load(election.id(), kind(), file));
+        brought(newer.load(election.id(), readAs, file));
     }
 
     private void brought(NewListResult brought) {

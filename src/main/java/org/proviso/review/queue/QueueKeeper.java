@@ -32,11 +32,10 @@ class QueueKeeper {
                 changed.report().envelope(),
                 changed.key().electionId(),
                 QueuePlace.of(known),
-                known.outlook().outcome().recommendation());
-        queue.waits(
-                changed.key(),
-                WaitingForRuling.rulesToRuleOn(changed.report(), changed.pack()),
-                changed.pack().hash());
+                known.outlook().outcome().recommendation(),
+                new QueueStore.Waiting(
+                        WaitingForRuling.rulesToRuleOn(changed.report(), changed.pack()),
+                        changed.pack().hash()));
     }
 
     /** The queue tells nobody that one reviewer found the signature different. */

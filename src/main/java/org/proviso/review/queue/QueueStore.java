@@ -50,11 +50,20 @@ class QueueStore {
                 .optional();
     }
 
-    /** Puts a case at its place, and what lists are narrowed by beside it. */
-    void place(Envelope envelope, ElectionId electionId, QueuePlace place, Recommendation outlook) {
+    /** Which rules a case waits for, found under the rules of that hash. */
+    record Waiting(Collection<Rule> rules, String packHash) {
+
+        String keys() {
+            return rules.stream().map(Rule::key).collect(Collectors.joining(";"));
+        }
+    }
+
+    /** Puts a case at its place, and what lists are narrowed by beside it; and which rules it waits for. */
+    void place(Envelope envelope, ElectionId electionId, QueuePlace place, Recommendation outlook, Waiting waiting) {
         jdbc.sql("""
                         update envelope_case set queue_at = :at, outlook = :outlook, queue_reasons = :reasons,
                             queue_location = :location, queue_precinct = :precinct, queue_language = :language,
+                            waiting_rules = :waiting, waiting_pack = :pack,
                             queue_rank = case when queue_rank = :changed and :rank = :inTurn
                                 and state in ('open', 'in_review') then queue_rank else :rank end
                         where election_id = :election and envelope_no = :envelope""")
@@ -64,21 +73,13 @@ class QueueStore {
                 .param("location", envelope.cast().votingLocation())
                 .param("precinct", envelope.cast().precinct())
                 .param("language", envelope.affirmation().language())
+                .param("waiting", waiting.keys())
+                .param("pack", waiting.packHash())
                 .param("changed", QueueReason.CHANGED.rank())
                 .param("rank", place.turn().rank())
                 .param("inTurn", QueueReason.IN_TURN.rank())
                 .param("election", electionId)
                 .param("envelope", envelope.envelopeNo())
-                .update();
-    }
-
-    /** Notes which rules a case waits for, found under the rules of that hash. */
-    void waits(EnvelopeKey key, Collection<Rule> rules, String packHash) {
-        String keys = rules.stream().map(Rule::key).collect(Collectors.joining(";"));
-        jdbc.sql("""
-                        update envelope_case set waiting_rules = ?, waiting_pack = ?
-                        where election_id = ? and envelope_no = ? and (waiting_rules <> ? or waiting_pack <> ?)""")
-                .params(keys, packHash, key.electionId(), key.envelopeNo(), keys, packHash)
                 .update();
     }
 
