@@ -66,6 +66,7 @@ public final class SetUpView extends Composite<Div> {
                     Links.link("Change rule pack", "set-up/rules/change", "P"),
                     Links.link("Court orders", "set-up/orders", "O"),
                     Links.link("Load envelopes", "set-up/envelopes", "E"),
+                    Links.link("Match columns", "set-up/columns", "M"),
                     Links.link("Clock", "set-up/clock", "C"));
         }
         if (accounts) {

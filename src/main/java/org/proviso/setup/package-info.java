@@ -3,6 +3,7 @@
         allowedDependencies = {
             "files",
             "files :: election",
+            "files :: mapping",
             "files :: packs",
             "ledger",
             "access",

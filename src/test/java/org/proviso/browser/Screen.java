@@ -48,6 +48,7 @@ record Screen(String name, String user, String address, Window window) {
             desk("clock", "supervisor", "/set-up/clock"),
             desk("rules", "supervisor", "/set-up/rules"),
             desk("orders", "supervisor", "/set-up/orders"),
+            desk("columns", "supervisor", "/set-up/columns"),
             desk("later-files", "supervisor", "/set-up/envelopes"),
             desk("rulings", "supervisor", "/set-up/rulings"),
             desk("what-if", "supervisor", "/set-up/what-if"),
