@@ -17,7 +17,7 @@ final class OwnFileRows extends Div {
     OwnFileRows(String name, Recognized file) {
         add(new H2("What was recognized"));
         add(new LabeledValues()
-                .add("File", name + ", " + UsDates.count((int) Math.min(Integer.MAX_VALUE, file.rows()), "row"))
+                .add("File", name + ", " + UsDates.count(file.rows(), "row"))
                 .add(
                         "Encoding",
                         file.form().encoding().name()

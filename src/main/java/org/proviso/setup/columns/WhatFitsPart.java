@@ -57,14 +57,13 @@ final class WhatFitsPart extends Div {
     }
 
     private static String inShort(Preview preview) {
-        String rows = UsDates.count((int) Math.min(Integer.MAX_VALUE, preview.rows()), "row") + " read. ";
+        String rows = UsDates.count(preview.rows(), "row") + " read. ";
         if (preview.refused() == 0) {
             return rows + "Every value that a load looks at fits.";
         }
         String cells = preview.wrongRows() == 0
                 ? ""
-                : UsDates.count((int) Math.min(Integer.MAX_VALUE, preview.wrongRows()), "row")
-                        + " with another number of cells than the header. ";
+                : UsDates.count(preview.wrongRows(), "row") + " with another number of cells than the header. ";
         return rows + cells + "Values that a load refuses: " + preview.refused()
                 + ". The file can be loaded without these rows: they are set aside.";
     }
