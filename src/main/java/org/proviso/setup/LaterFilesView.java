@@ -114,7 +114,7 @@ public final class LaterFilesView extends Composite<Div> {
         } else {
             acts.add(new ActButton("Load what is new").first().does(this::load));
         }
-        acts.add(new ActButton("Start over").does(this::over));
+        acts.add(new ActButton("Clear files").does(this::over));
         found.add(acts);
     }
 
@@ -157,7 +157,7 @@ public final class LaterFilesView extends Composite<Div> {
     }
 
     private void refuse(InputException wrong) {
-        found.add(new BadRowList(wrong), new ActButton("Start over").does(this::over));
+        found.add(new BadRowList(wrong), new ActButton("Clear files").does(this::over));
         MessageLine.refused("Nothing was loaded: " + BadRowList.inShort(wrong));
     }
 }

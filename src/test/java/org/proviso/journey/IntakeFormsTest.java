@@ -120,7 +120,7 @@ class IntakeFormsTest {
                 () -> receive("P-9003", CheckedReceipt.of("77000003").value()));
         pages.on("intake/key/P-9003", "jon", () -> {
             typeAndLeave("date_of_birth", "3/12/2084");
-            assertThat(asked("date_of_birth")).startsWith("This date is in the future. Did the voter write it so?");
+            assertThat(asked("date_of_birth")).startsWith("This date is in the future. Is this what the voter wrote?");
             typeAndLeave("moved_on", "3/12/2084");
             assertThat(wrong("moved_on")).isEqualTo("This date is in the future.");
             typeAndLeave("zip", "4987l");

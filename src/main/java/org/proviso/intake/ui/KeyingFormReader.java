@@ -97,8 +97,8 @@ final class KeyingFormReader {
 
     private static String birthDateQuestion(String text, LocalDate today) {
         return TypedDates.day(text)
-                .map(day -> day.isAfter(today) ? "This date is in the future. Did the voter write it so?" : "")
-                .orElse("\"" + text + "\" is not a date. Did the voter write it so?");
+                .map(day -> day.isAfter(today) ? "This date is in the future. Is this what the voter wrote?" : "")
+                .orElse("\"" + text + "\" is not a date. Is this what the voter wrote?");
     }
 
     KeyedAffirmation affirmation() {

@@ -74,7 +74,6 @@ public final class MatchColumnsView extends Composite<Div> {
         Upload upload = new Upload(UploadHandler.toTempFile((metadata, came) -> take(metadata.fileName(), came)));
         upload.setDropLabel(new Span("or drop it here"));
         upload.setUploadButton(new ActButton("Choose file"));
-        shown.getElement().setAttribute("role", "status");
         shown.addClassName("columns");
         Div chosen = new Div(list);
         chosen.addClassName("facts");
@@ -90,9 +89,19 @@ public final class MatchColumnsView extends Composite<Div> {
                                         + " file in our columns and load it in Setup."),
                         chosen,
                         upload,
+                        new ActButton("Clear files").does(() -> over(upload)),
                         shown);
         list.onChosen(code -> propose());
         addDetachListener(event -> forget());
+    }
+
+    /** A mapping or a layout that was chosen is for no file that comes after this. */
+    private void over(Upload upload) {
+        forget();
+        office = null;
+        layout = List.of();
+        upload.clearFileList();
+        shown.removeAll();
     }
 
     private static Map<String, String> lists() {

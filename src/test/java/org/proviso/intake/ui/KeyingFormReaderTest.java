@@ -57,9 +57,9 @@ class KeyingFormReaderTest {
         assertThat(read(boxes).affirmation().birthDate()).isNull();
         assertThat(read(boxes).affirmation().birthDateAsWritten()).isEqualTo("13/40/1980");
         assertThat(KeyingFormReader.question(KeyingBox.DATE_OF_BIRTH, "13/40/1980", TODAY))
-                .isEqualTo("\"13/40/1980\" is not a date. Did the voter write it so?");
+                .isEqualTo("\"13/40/1980\" is not a date. Is this what the voter wrote?");
         assertThat(KeyingFormReader.question(KeyingBox.DATE_OF_BIRTH, "11/5/2026", TODAY))
-                .isEqualTo("This date is in the future. Did the voter write it so?");
+                .isEqualTo("This date is in the future. Is this what the voter wrote?");
         assertThat(KeyingFormReader.question(KeyingBox.DATE_OF_BIRTH, "3/12/1984", TODAY))
                 .isEmpty();
         assertThat(KeyingFormReader.question(KeyingBox.DATE_OF_BIRTH, "", TODAY))
