@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.proviso.files.mapping.CellForm;
 import org.proviso.files.mapping.DateForm;
@@ -26,9 +27,10 @@ final class ColumnsTable extends Div {
     private static final int CODES = 6;
 
     private final transient OwnFile file;
-    private final transient Runnable changed;
+    private final transient Consumer<String> changed;
 
-    ColumnsTable(OwnFile file, Runnable changed) {
+    /** {@code changed} hears the id of the box in which something was chosen. */
+    ColumnsTable(OwnFile file, Consumer<String> changed) {
         this.file = file;
         this.changed = changed;
         PlainTable table = new PlainTable("Columns", "Our column", "Your column", "Read as", "");
@@ -59,12 +61,14 @@ final class ColumnsTable extends Div {
         file.recognized().columns().forEach(column -> choices.put(column.name(), column.name()));
         Choice choice = new Choice(choices);
         choice.getElement().setAttribute("aria-label", "Your column for " + words(field.name()));
+        String id = "column-" + field.name();
+        choice.setId(id);
         choice.setValue(isSimple ? source.map(one -> one.from().get(0)).orElse("") : AS_PROPOSED);
         choice.onChosen(column -> {
             if (!column.equals(AS_PROPOSED)) {
                 file.choose(field, column);
             }
-            changed.run();
+            changed.accept(id);
         });
         return choice;
     }
@@ -96,13 +100,15 @@ final class ColumnsTable extends Div {
         forms.forEach(form -> choices.put(form.form(), form.form()));
         Choice choice = new Choice(choices);
         choice.getElement().setAttribute("aria-label", "Form of the dates of " + words(field.name()));
+        String id = "dates-" + field.name();
+        choice.setId(id);
         choice.setValue(taken.form());
         choice.onChosen(code -> {
             forms.stream()
                     .filter(form -> form.form().equals(code))
                     .findFirst()
                     .ifPresent(form -> file.choose(field.name(), form));
-            changed.run();
+            changed.accept(id);
         });
         return new Div(choice, new Span(pivot));
     }

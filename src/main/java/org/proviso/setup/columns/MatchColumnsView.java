@@ -188,6 +188,13 @@ public final class MatchColumnsView extends Composite<Div> {
         MessageLine.refused("File not read: " + wrong.getMessage());
     }
 
+    /** The page is drawn anew; whoever chose with the keyboard goes on where they were. */
+    private void showAgain(String id) {
+        show();
+        shown.getElement()
+                .executeJs("(document.getElementById($0) || document.getElementById('mapping-name'))?.focus();", id);
+    }
+
     private void show() {
         OwnFile now = file;
         if (now == null) {
@@ -196,8 +203,8 @@ public final class MatchColumnsView extends Composite<Div> {
         shown.removeAll();
         try {
             shown.add(new OwnFileRows(path().orElseThrow().getFileName().toString(), now.recognized()));
-            shown.add(new H2("Which column is which"), new ColumnsTable(now, this::show));
-            shown.add(new WhatFitsPart(now, this::show), along(now));
+            shown.add(new H2("Which column is which"), new ColumnsTable(now, this::showAgain));
+            shown.add(new WhatFitsPart(now, this::showAgain), along(now));
         } catch (InputException e) {
             refuse(e);
         }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.proviso.files.mapping.Misfit;
 import org.proviso.files.mapping.OurField;
@@ -24,9 +25,10 @@ final class WhatFitsPart extends Div {
     private static final int SHOWN = 40;
 
     private final transient OwnFile file;
-    private final transient Runnable changed;
+    private final transient Consumer<String> changed;
 
-    WhatFitsPart(OwnFile file, Runnable changed) {
+    /** {@code changed} hears the id of the box in which something was chosen. */
+    WhatFitsPart(OwnFile file, Consumer<String> changed) {
         this.file = file;
         this.changed = changed;
         Preview preview = file.preview();
@@ -80,22 +82,25 @@ final class WhatFitsPart extends Div {
                         new Span(String.valueOf(misfit.count())),
                         new Span(String.valueOf(misfit.firstLine())),
                         new Span(ColumnsTable.words(misfit.field()) + (misfit.refused() ? "" : ", as it came")),
-                        unknown.contains(misfit) ? word(misfit) : new Span()))));
+                        unknown.contains(misfit) ? word(misfit, unknown.indexOf(misfit)) : new Span()))));
         return table;
     }
 
-    private Choice word(Misfit misfit) {
+    /** Where one gets its meaning, the next takes its place. */
+    private Choice word(Misfit misfit, int place) {
         Map<String, String> words = new LinkedHashMap<>();
         words.put("", "not known yet");
         OurFields.find(file.mapping().list(), misfit.field())
                 .ifPresent(field -> field.words().forEach(word -> words.put(word, ColumnsTable.words(word))));
         Choice choice = new Choice(words);
         choice.getElement().setAttribute("aria-label", "Meaning of " + misfit.value());
+        String id = "meaning-" + place;
+        choice.setId(id);
         choice.onChosen(word -> {
             if (!word.isEmpty()) {
                 file.choose(misfit.field(), misfit.value(), word);
             }
-            changed.run();
+            changed.accept(id);
         });
         return choice;
     }
